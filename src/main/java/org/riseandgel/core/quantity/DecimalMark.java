@@ -1,0 +1,18 @@
+package org.riseandgel.core.quantity;
+
+/** The mark a school writes between whole and tenths. */
+public enum DecimalMark {
+    POINT('.'),
+    COMMA(',');
+
+    private final char mark;
+
+    DecimalMark(char mark) {
+        this.mark = mark;
+    }
+
+    /** The character itself. */
+    public char mark() {
+        return mark;
+    }
+}
