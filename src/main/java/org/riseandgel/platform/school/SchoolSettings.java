@@ -1,0 +1,98 @@
+package org.riseandgel.platform.school;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import javax.sql.DataSource;
+import org.riseandgel.core.quantity.DecimalMark;
+
+/** The school's own row. Read once and kept for a few seconds, so that pages do not ask for it each time. */
+@ApplicationScoped
+public class SchoolSettings {
+    private static final long KEEP_MILLIS = 5_000;
+
+    private final DataSource dataSource;
+    private final Clock clock;
+    private final AtomicReference<Kept> kept = new AtomicReference<>();
+
+    SchoolSettings(DataSource dataSource, Clock clock) {
+        this.dataSource = dataSource;
+        this.clock = clock;
+    }
+
+    /** The school, if it has been set up. */
+    public Optional<School> school() {
+        Kept last = kept.get();
+        long age = last == null ? Long.MAX_VALUE : System.nanoTime() / 1_000_000 - last.readAtMillis;
+        if (age < KEEP_MILLIS && last.school.isPresent()) {
+            return last.school;
+        }
+        Optional<School> fresh = read();
+        kept.set(new Kept(fresh, System.nanoTime() / 1_000_000));
+        return fresh;
+    }
+
+    /** The school's decimal mark; a point before the school is set up. */
+    public DecimalMark decimalMark() {
+        return school().map(School::decimalMark).orElse(DecimalMark.POINT);
+    }
+
+    /** The school's time zone; UTC before the school is set up. */
+    public ZoneId zone() {
+        return school().map(School::zone).orElse(ZoneOffset.UTC);
+    }
+
+    /** Writes the school's row; the primary key refuses a second school. Runs in the caller's transaction. */
+    public void found(School school) {
+        String sql =
+                "INSERT INTO school (name, zone, decimal_mark, emergency, demo, created_at) VALUES (?, ?, ?, ?, ?, ?)";
+        try (Connection connection = dataSource.getConnection();
+                PreparedStatement insert = connection.prepareStatement(sql)) {
+            insert.setString(1, school.name());
+            insert.setString(2, school.zone().getId());
+            insert.setString(3, school.decimalMark().name());
+            insert.setString(4, school.emergency());
+            insert.setBoolean(5, school.demo());
+            insert.setObject(6, OffsetDateTime.now(clock));
+            insert.executeUpdate();
+        } catch (SQLException e) {
+            throw new IllegalStateException("The school could not be set up: " + e.getMessage(), e);
+        }
+        forget();
+    }
+
+    /** Forgets what was read, so that the next question asks the database. */
+    public void forget() {
+        kept.set(null);
+    }
+
+    private Optional<School> read() {
+        String sql = "SELECT name, zone, decimal_mark, emergency, demo FROM school";
+        try (Connection connection = dataSource.getConnection();
+                PreparedStatement select = connection.prepareStatement(sql);
+                ResultSet row = select.executeQuery()) {
+            return row.next() ? Optional.of(from(row)) : Optional.empty();
+        } catch (SQLException e) {
+            throw new IllegalStateException("The school's settings could not be read: " + e.getMessage(), e);
+        }
+    }
+
+    private static School from(ResultSet row) throws SQLException {
+        return new School(
+                row.getString("name"),
+                ZoneId.of(row.getString("zone")),
+                DecimalMark.valueOf(row.getString("decimal_mark")),
+                row.getString("emergency"),
+                row.getBoolean("demo"));
+    }
+
+    private record Kept(Optional<School> school, long readAtMillis) {}
+}
