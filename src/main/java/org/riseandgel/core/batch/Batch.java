@@ -4,6 +4,7 @@ import java.util.List;
 import org.riseandgel.core.quantity.Checks;
 import org.riseandgel.core.quantity.Density;
 import org.riseandgel.core.quantity.Mass;
+import org.riseandgel.core.quantity.Php;
 import org.riseandgel.core.quantity.Ratio;
 import org.riseandgel.core.quantity.Volume;
 
@@ -28,7 +29,7 @@ public record Batch(Formula formula, Mass base) {
 
     /** From the liquid before whipping: total = volume × density of the liquid. */
     public static Batch ofLiquid(Formula formula, Volume liquid, Density density) {
-        return ofTotal(formula, Mass.ofGrams(liquid.inMillilitres() * density.inGramsPerMillilitre()));
+        return ofTotal(formula, massOf(liquid, density));
     }
 
     /** From the foam that is wanted: liquid = foam ÷ expansion ratio, the ratio being 1 or more. */
@@ -43,17 +44,17 @@ public record Batch(Formula formula, Mass base) {
 
     /** The mass of one ingredient: base × php ÷ 100. */
     public Mass massOf(Formula.Row row) {
-        return Mass.ofGrams(base.inGrams() * row.php().asShareOfBase());
+        return portionOf(base, row.php());
     }
 
     /** What all ingredients weigh together: base × Σphp ÷ 100. */
     public Mass total() {
-        return Mass.ofGrams(base.inGrams() * formula.sum().asShareOfBase());
+        return portionOf(base, formula.sum());
     }
 
     /** The liquid before whipping: total ÷ density of the liquid. */
     public Volume liquid(Density density) {
-        return Volume.ofMillilitres(total().inGrams() / density.inGramsPerMillilitre());
+        return volumeOf(total(), density);
     }
 
     /** The foam after whipping: liquid × expansion ratio. */
@@ -64,5 +65,26 @@ public record Batch(Formula formula, Mass base) {
     /** What a balance can weigh of it. */
     public WeighingPlan weighing(Mass readability, boolean tared) {
         return WeighingPlan.of(this, readability, tared);
+    }
+
+    /** The base in a whole batch: total ÷ (Σphp ÷ 100), Σphp being 100 or more. */
+    public static Mass baseIn(Mass total, Php sum) {
+        double shares = Checks.inRange("sum of php", sum.inPartsPerHundred(), 100, Checks.LARGEST) / 100;
+        return Mass.ofGrams(total.inGrams() / shares);
+    }
+
+    /** What php of a base weigh: base × php ÷ 100. With Σphp it is the whole batch. */
+    public static Mass portionOf(Mass base, Php php) {
+        return Mass.ofGrams(base.inGrams() * php.asShareOfBase());
+    }
+
+    /** What a liquid weighs: volume × density. */
+    public static Mass massOf(Volume liquid, Density density) {
+        return Mass.ofGrams(liquid.inMillilitres() * density.inGramsPerMillilitre());
+    }
+
+    /** The room that a liquid takes: mass ÷ density. */
+    public static Volume volumeOf(Mass liquid, Density density) {
+        return Volume.ofMillilitres(liquid.inGrams() / density.inGramsPerMillilitre());
     }
 }

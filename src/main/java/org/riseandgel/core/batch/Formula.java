@@ -41,6 +41,11 @@ public record Formula(List<Row> rows) {
             return ranged(ingredient, php, Php.ofPartsPerHundred(0), Php.ofPartsPerHundred(MOST_PHP));
         }
 
+        /** Whether a range is known. */
+        public boolean hasRange() {
+            return high.inPartsPerHundred() < MOST_PHP;
+        }
+
         /** The same ingredient at another php. */
         public Row at(Php other) {
             return new Row(ingredient, other, low, high, base);
