@@ -53,9 +53,8 @@ final class AskSection {
         Optional<ValueRef.Worked> of = fields.need("of").flatMap(this::worked);
         Optional<Unit> unit = fields.need("unit").flatMap(Field::unit);
         Optional<Rational> readability = fields.need("readability").flatMap(AskSection::positive);
-        Optional<Tolerance> tolerance = fields.need("tolerance")
-                .flatMap(Field::group)
-                .flatMap(group -> tolerance(group, unit, readability));
+        Optional<Tolerance> tolerance =
+                fields.need("tolerance").flatMap(Field::group).flatMap(group -> tolerance(group, unit, readability));
         if (of.isPresent() && unit.isPresent()) {
             kindFits(of.get(), unit.get(), fields.find("unit").orElseThrow());
         }
@@ -77,8 +76,7 @@ final class AskSection {
         });
     }
 
-    private static Optional<Tolerance> tolerance(
-            Fields fields, Optional<Unit> unit, Optional<Rational> readability) {
+    private static Optional<Tolerance> tolerance(Fields fields, Optional<Unit> unit, Optional<Rational> readability) {
         fields.only("abs", "percent", "because");
         Optional<Rational> abs = fields.find("abs").flatMap(AskSection::positive);
         Optional<Rational> percent = fields.find("percent").flatMap(field -> percent(field, unit));
@@ -91,10 +89,14 @@ final class AskSection {
             fields.find("abs")
                     .orElseThrow()
                     .problem("Is finer than half the readability of %s; nobody can read it that closely."
-                            .formatted(readability.get().toDecimal(6).stripTrailingZeros().toPlainString()));
+                            .formatted(readability
+                                    .get()
+                                    .toDecimal(6)
+                                    .stripTrailingZeros()
+                                    .toPlainString()));
         }
-        return readability.map(step -> new Tolerance(
-                abs.orElse(Rational.ZERO), percent.orElse(Rational.ZERO), step, because.orElse("")));
+        return readability.map(step ->
+                new Tolerance(abs.orElse(Rational.ZERO), percent.orElse(Rational.ZERO), step, because.orElse("")));
     }
 
     private static boolean finerThanHalf(Rational abs, Rational readability) {
@@ -126,7 +128,9 @@ final class AskSection {
 
     List<Condition> conditions(Fields root) {
         List<Condition> conditions = new ArrayList<>();
-        for (Field item : root.find("conditions").map(field -> field.list(MOST_CONDITIONS)).orElse(List.of())) {
+        for (Field item : root.find("conditions")
+                .map(field -> field.list(MOST_CONDITIONS))
+                .orElse(List.of())) {
             item.group().flatMap(this::condition).ifPresent(conditions::add);
         }
         return conditions;
@@ -152,14 +156,14 @@ final class AskSection {
 
     List<ValueRef.OfStep> givenSteps(Fields root) {
         List<ValueRef.OfStep> steps = new ArrayList<>();
-        for (Field item : root.find("given-steps").map(field -> field.list(MOST_STEPS)).orElse(List.of())) {
+        for (Field item :
+                root.find("given-steps").map(field -> field.list(MOST_STEPS)).orElse(List.of())) {
             item.text(LONGEST_NAME).ifPresent(text -> {
                 Optional<ValueRef> ref = ValueRef.parse(text);
                 if (ref.isPresent() && ref.get() instanceof ValueRef.Worked worked && isWork(worked.work())) {
                     steps.add(new ValueRef.OfStep(worked.work(), worked.name()));
                 } else {
-                    item.problem("“%s” is no step; write a work's name, a point and the step's id."
-                            .formatted(text));
+                    item.problem("“%s” is no step; write a work's name, a point and the step's id.".formatted(text));
                 }
             });
         }

@@ -73,8 +73,7 @@ final class Disclosure {
     }
 
     private static boolean shows(Outcome.Step step, Quantity answer) {
-        return same(step.value(), answer)
-                || step.in().stream().anyMatch(in -> same(in.quantity(), answer));
+        return same(step.value(), answer) || step.in().stream().anyMatch(in -> same(in.quantity(), answer));
     }
 
     private static boolean same(Quantity one, Quantity other) {

@@ -66,7 +66,8 @@ final class DrawFaults {
         if (isAnyOf(part, List.of(Rational.ZERO, Rational.ONE))) {
             return Optional.of("the answer of part %s is 0 or 1".formatted(name));
         }
-        if (isAnyOf(part, drawn.values().values().stream().map(DrawnValue::exact).toList())) {
+        if (isAnyOf(
+                part, drawn.values().values().stream().map(DrawnValue::exact).toList())) {
             return Optional.of("the answer of part %s is a number that was given".formatted(name));
         }
         if (isTie(part.expected(), part.part().readability())) {
@@ -95,11 +96,14 @@ final class DrawFaults {
                 .map(wrong -> new Named("the slip " + wrong.slip().id(), wrong.band(), tolerance))
                 .toList();
         List<Named> powers = powersOfTen(part);
-        return firstOf(
-                () -> near(right, slips, tolerance),
-                () -> near(right, powers, tolerance),
-                () -> nearEachOther(slips, tolerance),
-                () -> nearAnyPower(slips, powers));
+        return Stream.<Supplier<Optional<String>>>of(
+                        () -> near(right, slips, tolerance),
+                        () -> near(right, powers, tolerance),
+                        () -> nearEachOther(slips, tolerance),
+                        () -> nearAnyPower(slips, powers))
+                .map(Supplier::get)
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     private static Optional<String> nearEachOther(List<Named> slips, Rational tolerance) {
@@ -123,11 +127,6 @@ final class DrawFaults {
                 .findFirst();
     }
 
-    @SafeVarargs
-    private static Optional<String> firstOf(Supplier<Optional<String>>... checks) {
-        return Stream.of(checks).map(Supplier::get).flatMap(Optional::stream).findFirst();
-    }
-
     /** The right answer with its decimal mark moved; the tolerance moves with it where the number becomes smaller. */
     private static List<Named> powersOfTen(DrawnPart part) {
         List<Named> powers = new ArrayList<>();
@@ -135,7 +134,7 @@ final class DrawFaults {
             Rational width = part.right().halfWidth();
             Rational moved = power.shift(width);
             Band band = Band.around(part.part().unit().toBase(power.shift(part.expected())), moved);
-            powers.add(new Named(power.words(), band, power.exponent() < 0 ? moved : width));
+            powers.add(new Named("an answer " + power.words(), band, power.exponent() < 0 ? moved : width));
         }
         return powers;
     }
@@ -143,8 +142,7 @@ final class DrawFaults {
     /** An answer somebody may give, the values taken for it, and the tolerance that counts near it. */
     private record Named(String name, Band band, Rational tolerance) {
         boolean isNear(Named other, Rational unit) {
-            return band.distance(other.band.centre()).compareTo(unit.times(THREE)) < 0
-                    || !band.apartFrom(other.band);
+            return band.distance(other.band.centre()).compareTo(unit.times(THREE)) < 0 || !band.apartFrom(other.band);
         }
     }
 }

@@ -22,7 +22,8 @@ final class DrawSection {
         List<DrawRule> rules = new ArrayList<>();
         root.need("draw").flatMap(Field::group).ifPresent(draw -> {
             if (draw.names().isEmpty() || draw.names().size() > MOST_VALUES) {
-                draw.problem("Draws %d values; draw 1 to %d.".formatted(draw.names().size(), MOST_VALUES));
+                draw.problem(
+                        "Draws %d values; draw 1 to %d.".formatted(draw.names().size(), MOST_VALUES));
             }
             for (String name : draw.names()) {
                 draw.find(name).flatMap(field -> rule(name, field)).ifPresent(rules::add);

@@ -62,7 +62,8 @@ public final class Drawer {
         Map<String, DrawnValue> values = values(template, seed);
         Map<String, Outcome> outcomes = outcomes(template, values);
         List<DrawnPart> parts = template.parts().stream()
-                .map(part -> PartMaker.make(template, part, outcomes.get(part.of().work())))
+                .map(part ->
+                        PartMaker.make(template, part, outcomes.get(part.of().work())))
                 .toList();
         return new DrawnExercise(template, seed, values, outcomes, parts);
     }
@@ -92,7 +93,8 @@ public final class Drawer {
         Map<String, Outcome> outcomes = new LinkedHashMap<>();
         for (ExerciseTemplate.WorkUse work : template.works()) {
             Given given = Given.defaultsOf(work.calculation());
-            for (Map.Entry<String, ExerciseTemplate.InputSource> input : work.inputs().entrySet()) {
+            for (Map.Entry<String, ExerciseTemplate.InputSource> input :
+                    work.inputs().entrySet()) {
                 given = with(given, input.getKey(), input.getValue(), values, outcomes);
             }
             outcomes.put(work.name(), catalogue.run(work.calculation(), given));

@@ -35,8 +35,13 @@ public final class ExerciseLibrary {
         for (SourceFile file : files) {
             Problems problems = new Problems(file.path());
             Optional<ExerciseTemplate> template = loader.load(file, problems);
-            template.map(ExerciseTemplate::id).map(byId::get).ifPresent(twin -> problems.add(
-                    1, "id", "“%s” is already the id of %s.".formatted(twin.id(), twin.file().path())));
+            template.map(ExerciseTemplate::id)
+                    .map(byId::get)
+                    .ifPresent(twin -> problems.add(
+                            1,
+                            "id",
+                            "“%s” is already the id of %s."
+                                    .formatted(twin.id(), twin.file().path())));
             template.filter(good -> problems.none()).ifPresent(good -> byId.put(good.id(), good));
             all.addAll(problems.found());
         }

@@ -95,8 +95,9 @@ public final class Field {
             Optional<Unit> unit = Unit.byCode(code);
             return unit.isPresent()
                     ? unit
-                    : refused("“%s” is no unit known here; write one such as g, mm, mL, g/mL, Cel, min, php, %% or \"1\"."
-                            .formatted(code));
+                    : refused(
+                            "“%s” is no unit known here; write one such as g, mm, mL, g/mL, Cel, min, php, %% or \"1\"."
+                                    .formatted(code));
         });
     }
 

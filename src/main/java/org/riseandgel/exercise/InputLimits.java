@@ -23,7 +23,12 @@ final class InputLimits {
             double own = measured.unit().fromBase(unit.toBase(value.doubleValue()));
             if (own < measured.low() - slack || own > measured.high() + slack) {
                 field.problem("Can be %s %s, but %s goes from %s to %s."
-                        .formatted(value, unit.code(), input.name(), limit(measured, measured.low()), limit(measured, measured.high())));
+                        .formatted(
+                                value,
+                                unit.code(),
+                                input.name(),
+                                limit(measured, measured.low()),
+                                limit(measured, measured.high())));
                 return;
             }
         }

@@ -72,9 +72,8 @@ final class PartMaker {
      */
     private Rational width(Rational wrong) {
         Rational atWrong = part.tolerance().halfWidth(wrong);
-        Rational inProportion = expected.signum() == 0
-                ? atWrong
-                : halfWidth.times(wrong.abs()).dividedBy(expected.abs());
+        Rational inProportion =
+                expected.signum() == 0 ? atWrong : halfWidth.times(wrong.abs()).dividedBy(expected.abs());
         Rational narrower = atWrong.compareTo(inProportion) <= 0 ? atWrong : inProportion;
         Rational least = part.readability().times(Rational.of(1, 2));
         return narrower.compareTo(least) >= 0 ? narrower : least;

@@ -24,8 +24,6 @@ record PowerOfTen(int exponent, Rational factor) {
 
     /** "10 times too large", "1000 times too small". */
     String words() {
-        return exponent > 0
-                ? "the answer %s times too large".formatted(factor)
-                : "the answer %s times too small".formatted(factor.denominator());
+        return exponent > 0 ? factor + " times too large" : factor.denominator() + " times too small";
     }
 }

@@ -75,19 +75,23 @@ final class Rehearsal {
             value(template.givenSteps().get(i), outcomes, item("given-steps", i).orElseThrow());
         }
         for (int i = 0; i < template.conditions().size(); i++) {
-            condition(template.conditions().get(i), outcomes, item("conditions", i).orElseThrow());
+            condition(
+                    template.conditions().get(i),
+                    outcomes,
+                    item("conditions", i).orElseThrow());
         }
     }
 
-    private static void condition(
-            ExerciseTemplate.Condition condition, Map<String, Outcome> outcomes, Field field) {
+    private static void condition(ExerciseTemplate.Condition condition, Map<String, Outcome> outcomes, Field field) {
         if (condition.value() instanceof ValueRef.Worked worked) {
             value(worked, outcomes, field.inner("value").orElseThrow())
                     .filter(value -> value.kind() != condition.unit().kind())
                     .ifPresent(value -> field.inner("unit")
                             .orElseThrow()
                             .problem("%s is no unit of %s."
-                                    .formatted(condition.unit().code(), value.kind().words())));
+                                    .formatted(
+                                            condition.unit().code(),
+                                            value.kind().words())));
         }
     }
 
@@ -106,7 +110,9 @@ final class Rehearsal {
         try {
             DrawnExercise drawn = drawer.draw(template, FIRST_SEED, MOST_TRIES);
             slips(drawn);
-            Disclosure.check(drawn, (list, index, message) -> item(list, index).orElseThrow().problem(message));
+            Disclosure.check(
+                    drawn,
+                    (list, index, message) -> item(list, index).orElseThrow().problem(message));
         } catch (UndrawableException undrawable) {
             at("draw", undrawable.getMessage() + " Widen what is drawn, or narrow the tolerance.");
         }
@@ -117,7 +123,11 @@ final class Rehearsal {
         Set<Slip> possible = EnumSet.noneOf(Slip.class);
         for (DrawnPart part : drawn.parts()) {
             part.wrongAnswers().forEach(wrong -> met.add(wrong.slip()));
-            drawn.outcomes().get(part.part().of().work()).slipsOf(part.part().of().name()).stream()
+            drawn
+                    .outcomes()
+                    .get(part.part().of().work())
+                    .slipsOf(part.part().of().name())
+                    .stream()
                     .map(Outcome.SlipAnswer::slip)
                     .filter(slip -> slip != Slip.ROUNDED_EARLY)
                     .forEach(possible::add);

@@ -47,8 +47,21 @@ public final class TemplateLoader {
 
     private Optional<ExerciseTemplate> template(SourceFile file, Fields root, Problems problems) {
         root.only(
-                "id", "title", "skill", "level", "kind", "critical", "story", "draw", "work", "conditions", "ask",
-                "slips", "given-steps", "hints", "source");
+                "id",
+                "title",
+                "skill",
+                "level",
+                "kind",
+                "critical",
+                "story",
+                "draw",
+                "work",
+                "conditions",
+                "ask",
+                "slips",
+                "given-steps",
+                "hints",
+                "source");
         String id = id(root, file);
         String title = line(root, "title", LONGEST_TITLE);
         String skill = skill(root, file);
@@ -70,8 +83,22 @@ public final class TemplateLoader {
             return Optional.empty();
         }
         ExerciseTemplate template = new ExerciseTemplate(
-                file, Version.of(file.text()), id, title, skill, level, critical, story, draws, works, conditions,
-                parts, slips, givenSteps, hints, source);
+                file,
+                Version.of(file.text()),
+                id,
+                title,
+                skill,
+                level,
+                critical,
+                story,
+                draws,
+                works,
+                conditions,
+                parts,
+                slips,
+                givenSteps,
+                hints,
+                source);
         if (skills.isPresent()) {
             Rehearsal.check(template, new Drawer(catalogue), root, problems);
         }
@@ -105,7 +132,10 @@ public final class TemplateLoader {
         if (skills.isPresent() && !skills.get().contains(skill)) {
             field.get()
                     .problem("“%s” is no skill of the course; the skills are %s."
-                            .formatted(skill, String.join(", ", skills.get().stream().sorted().toList())));
+                            .formatted(
+                                    skill,
+                                    String.join(
+                                            ", ", skills.get().stream().sorted().toList())));
         } else if (!file.folder().equals(skill)) {
             field.get()
                     .problem("Is “%s”, but the file is in the folder %s; they must agree."
@@ -131,8 +161,7 @@ public final class TemplateLoader {
         return field.text(LONGEST_ID).flatMap(id -> {
             Optional<Slip> slip = Slip.byId(id);
             if (slip.isEmpty()) {
-                field.problem("“%s” is no slip known here; the slips are %s."
-                        .formatted(id, SlipNames.all()));
+                field.problem("“%s” is no slip known here; the slips are %s.".formatted(id, SlipNames.all()));
             } else if (slip.get() == Slip.POWER_OF_TEN || slip.get() == Slip.ROUNDED_EARLY) {
                 field.problem("“%s” is looked for in every exercise; leave it out.".formatted(id));
             }

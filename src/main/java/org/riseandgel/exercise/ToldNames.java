@@ -66,7 +66,8 @@ final class ToldNames {
 
     private void unusedOrUntold(Fields root) {
         for (DrawRule rule : draws) {
-            Field field = root.find("draw").flatMap(draw -> draw.inner(rule.name())).orElseThrow();
+            Field field =
+                    root.find("draw").flatMap(draw -> draw.inner(rule.name())).orElseThrow();
             if (!used.contains(rule.name()) && !told.contains(rule.name())) {
                 field.problem("Is drawn but never used; take it out, or use it.");
             } else if (rule.count() > 1 && !told.contains(rule.name())) {

@@ -31,7 +31,8 @@ final class WorkSection {
     List<WorkUse> read(Fields root) {
         root.need("work").flatMap(Field::group).ifPresent(group -> {
             if (group.names().isEmpty() || group.names().size() > MOST_WORKS) {
-                group.problem("Uses %d calculations; use 1 to %d.".formatted(group.names().size(), MOST_WORKS));
+                group.problem("Uses %d calculations; use 1 to %d."
+                        .formatted(group.names().size(), MOST_WORKS));
             }
             for (String name : group.names()) {
                 group.find(name).ifPresent(field -> read(name, field));
@@ -57,7 +58,11 @@ final class WorkSection {
             if (found.isEmpty()) {
                 field.get()
                         .problem("“%s” is no calculation of the bench; there are %s."
-                                .formatted(id, names(catalogue.all().stream().map(Calculation::id).toList())));
+                                .formatted(
+                                        id,
+                                        names(catalogue.all().stream()
+                                                .map(Calculation::id)
+                                                .toList())));
             }
             return found;
         });
@@ -74,9 +79,12 @@ final class WorkSection {
                         .findFirst();
                 if (input.isEmpty()) {
                     field.problem("“%s” is no input of %s; its inputs are %s."
-                            .formatted(name, calculation.id(), names(calculation.inputs().stream()
-                                    .map(Input::name)
-                                    .toList())));
+                            .formatted(
+                                    name,
+                                    calculation.id(),
+                                    names(calculation.inputs().stream()
+                                            .map(Input::name)
+                                            .toList())));
                 }
                 input.flatMap(known -> source(known, field)).ifPresent(source -> sources.put(name, source));
             }
@@ -121,7 +129,8 @@ final class WorkSection {
                 draws.stream().filter(one -> one.name().equals(wanted)).findFirst());
         if (name.isPresent() && rule.isEmpty()) {
             field.problem("“%s” is not drawn; the drawn values are %s."
-                    .formatted(name.get(), names(draws.stream().map(DrawRule::name).toList())));
+                    .formatted(
+                            name.get(), names(draws.stream().map(DrawRule::name).toList())));
         }
         rule.ifPresent(known -> InputLimits.check(input, known.unit(), known.least(), known.most(), field));
         return rule.map(known -> new InputSource.Drawn(known.name()));
@@ -134,7 +143,8 @@ final class WorkSection {
                     .formatted(input.name()));
             return Optional.empty();
         }
-        List<String> options = choice.options().stream().map(Input.Option::value).toList();
+        List<String> options =
+                choice.options().stream().map(Input.Option::value).toList();
         return field.text(LONGEST_NAME).flatMap(option -> {
             if (!options.contains(option)) {
                 field.problem("“%s” cannot be chosen; the options are %s.".formatted(option, names(options)));
@@ -157,7 +167,8 @@ final class WorkSection {
                 return Optional.empty();
             }
             InputLimits.checkKind(input, result.get().unit(), field);
-            return Optional.of(new InputSource.Earlier(ref.get().work(), ref.get().name()));
+            return Optional.of(
+                    new InputSource.Earlier(ref.get().work(), ref.get().name()));
         });
     }
 
@@ -167,7 +178,12 @@ final class WorkSection {
         if (value.isEmpty() || unit.isEmpty()) {
             return Optional.empty();
         }
-        InputLimits.check(input, unit.get(), value.get(), value.get(), fields.find("fixed").orElseThrow());
+        InputLimits.check(
+                input,
+                unit.get(),
+                value.get(),
+                value.get(),
+                fields.find("fixed").orElseThrow());
         return Optional.of(new InputSource.Fixed(value.get(), unit.get()));
     }
 
