@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.riseandgel.exercise.Problems;
 
 /** Reads {@code lessons/course.yaml}: the stages in order and the skills. */
 final class CourseParser {
@@ -12,21 +13,23 @@ final class CourseParser {
     private static final Pattern SKILL_ID = Pattern.compile("[a-z][a-z0-9-]{0,59}");
     private static final Pattern STAGE_ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,59}");
 
-    private final Findings findings;
+    private final Problems problems;
 
-    private CourseParser(Findings findings) {
-        this.findings = findings;
+    private CourseParser(Problems problems) {
+        this.problems = problems;
     }
 
-    static Course parse(String text, Findings findings) {
-        return Fields.read(text, 0, "course.yaml", findings)
-                .map(new CourseParser(findings)::course)
+    static Course parse(String text, Problems problems) {
+        return Fields.read(text, 0, "course.yaml", problems)
+                .map(new CourseParser(problems)::course)
                 .orElseGet(() -> new Course(List.of(), List.of()));
     }
 
     private Course course(Fields fields) {
-        List<Skill> skills = skills(fields);
+        List<Fields> skillGroups = fields.groups("skills");
+        List<Skill> skills = skills(skillGroups);
         List<Stage> stages = stages(fields, skills.stream().map(Skill::id).toList());
+        checkStagesOfSkills(skillGroups, stages.stream().map(Stage::id).toList());
         fields.noOthers();
         return new Course(stages, skills);
     }
@@ -39,7 +42,6 @@ final class CourseParser {
             checkId(group, stage.id(), STAGE_ID, seen);
             stages.add(stage);
         }
-        checkStagesOfSkills(fields, seen);
         return stages;
     }
 
@@ -55,7 +57,7 @@ final class CourseParser {
                 fields.text("title"),
                 fields.text("summary"),
                 names(fields, "lessons"),
-                knownSkills(fields, "gate-skills", skills, findings));
+                knownSkills(fields, "gate-skills", skills, problems));
         fields.noOthers();
         return stage;
     }
@@ -65,7 +67,7 @@ final class CourseParser {
         List<String> names = new ArrayList<>();
         for (Fields.Line line : fields.texts(name)) {
             if (!seen.add(line.text())) {
-                findings.add(line.line(), name, "names “" + line.text() + "” twice; keep one");
+                problems.add(line.line(), name, "names “" + line.text() + "” twice; keep one");
             } else {
                 names.add(line.text());
             }
@@ -74,13 +76,13 @@ final class CourseParser {
     }
 
     /** The skills named in a list, each of which must be one of the course. */
-    static List<String> knownSkills(Fields fields, String name, List<String> known, Findings findings) {
+    static List<String> knownSkills(Fields fields, String name, List<String> known, Problems problems) {
         List<String> skills = new ArrayList<>();
         for (Fields.Line line : fields.texts(name)) {
             if (known.contains(line.text())) {
                 skills.add(line.text());
             } else {
-                findings.add(line.line(), name, unknownSkill(line.text(), known));
+                problems.add(line.line(), name, unknownSkill(line.text(), known));
             }
         }
         return skills;
@@ -91,10 +93,10 @@ final class CourseParser {
                 .formatted(skill, String.join(", ", known));
     }
 
-    private List<Skill> skills(Fields fields) {
+    private static List<Skill> skills(List<Fields> groups) {
         List<Skill> skills = new ArrayList<>();
         Set<String> seen = new HashSet<>();
-        for (Fields group : fields.groups("skills")) {
+        for (Fields group : groups) {
             Skill skill = new Skill(group.text("id"), group.text("title"), group.text("stage"), group.text("about"));
             checkId(group, skill.id(), SKILL_ID, seen);
             group.noOthers();
@@ -103,8 +105,8 @@ final class CourseParser {
         return skills;
     }
 
-    private void checkStagesOfSkills(Fields fields, Set<String> stages) {
-        for (Fields group : fields.groups("skills")) {
+    private static void checkStagesOfSkills(List<Fields> groups, List<String> stages) {
+        for (Fields group : groups) {
             String stage = group.optional("stage").orElse("");
             if (!stage.isEmpty() && !stages.contains(stage)) {
                 group.problem("stage", "is “" + stage + "”, must be the id of a stage above");

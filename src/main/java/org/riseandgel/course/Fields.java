@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.riseandgel.platform.content.YamlFault;
-import org.riseandgel.platform.content.YamlNode;
-import org.riseandgel.platform.content.YamlReader;
+import org.riseandgel.exercise.Problems;
+import org.riseandgel.exercise.YamlNode;
+import org.riseandgel.exercise.YamlReader;
 
 /**
  * Reads the named values of a YAML mapping one by one, and reports what is missing, of the wrong shape, or not known.
@@ -21,29 +21,25 @@ final class Fields {
 
     private final YamlNode.Mapping mapping;
     private final String path;
-    private final Findings findings;
+    private final Problems problems;
     private final Set<String> asked = new LinkedHashSet<>();
 
-    private Fields(YamlNode.Mapping mapping, String path, Findings findings) {
+    private Fields(YamlNode.Mapping mapping, String path, Problems problems) {
         this.mapping = mapping;
         this.path = path;
-        this.findings = findings;
+        this.problems = problems;
     }
 
     /** A text and the line it stands on. */
     record Line(int line, String text) {}
 
     /** The mapping that a whole text is, beginning after the given number of lines; empty, and reported, if it is none. */
-    static Optional<Fields> read(String text, int linesBefore, String what, Findings findings) {
-        try {
-            YamlNode node = YamlReader.read(text, linesBefore);
-            if (node instanceof YamlNode.Mapping mapping) {
-                return Optional.of(new Fields(mapping, "", findings));
-            }
-            findings.add(node.line(), what, "must be names with values, such as “title: …”");
-        } catch (YamlFault fault) {
-            findings.add(fault.line(), what, fault.getMessage());
+    static Optional<Fields> read(String text, int linesBefore, String what, Problems problems) {
+        Optional<YamlNode> node = YamlReader.read("\n".repeat(linesBefore) + text, problems);
+        if (node.isPresent() && node.get() instanceof YamlNode.Mapping mapping) {
+            return Optional.of(new Fields(mapping, "", problems));
         }
+        node.ifPresent(other -> problems.add(other.line(), what, "must be names with values, such as “title: …”"));
         return Optional.empty();
     }
 
@@ -58,7 +54,7 @@ final class Fields {
 
     /** Reports a problem with one of the values. */
     void problem(String name, String message) {
-        findings.add(lineOf(name), path + name, message);
+        problems.add(lineOf(name), path + name, message);
     }
 
     String text(String name) {
@@ -75,7 +71,7 @@ final class Fields {
             return Optional.empty();
         }
         if (mapping.entries().get(name).value() instanceof YamlNode.Scalar scalar) {
-            return Optional.of(scalar.text().strip());
+            return Optional.of(textOf(scalar));
         }
         problem(name, "must be one text, not a list or a group");
         return Optional.empty();
@@ -102,10 +98,10 @@ final class Fields {
     List<Line> texts(String name) {
         List<Line> texts = new ArrayList<>();
         for (YamlNode item : items(name)) {
-            if (item instanceof YamlNode.Scalar scalar && !scalar.text().isBlank()) {
-                texts.add(new Line(scalar.line(), scalar.text().strip()));
+            if (item instanceof YamlNode.Scalar scalar && !textOf(scalar).isEmpty()) {
+                texts.add(new Line(scalar.line(), textOf(scalar)));
             } else {
-                findings.add(item.line(), path + name, "must be a list of texts, one after each “-”");
+                problems.add(item.line(), path + name, "must be a list of texts, one after each “-”");
             }
         }
         return texts;
@@ -117,9 +113,9 @@ final class Fields {
         for (YamlNode item : items(name)) {
             number++;
             if (item instanceof YamlNode.Mapping group) {
-                groups.add(new Fields(group, path + name + "[" + number + "].", findings));
+                groups.add(new Fields(group, path + name + "[" + number + "].", problems));
             } else {
-                findings.add(item.line(), path + name + "[" + number + "]", "must be a group of names with values");
+                problems.add(item.line(), path + name + "[" + number + "]", "must be a group of names with values");
             }
         }
         return groups;
@@ -148,7 +144,7 @@ final class Fields {
     void noOthers() {
         mapping.entries().forEach((name, entry) -> {
             if (!asked.contains(name)) {
-                findings.add(
+                problems.add(
                         entry.line(), path + name, "is not known here; use one of " + String.join(", ", asked));
             }
         });
@@ -156,10 +152,14 @@ final class Fields {
 
     private void pair(String field, String key, YamlNode.Entry entry, Map<String, String> pairs) {
         if (entry.value() instanceof YamlNode.Scalar scalar) {
-            pairs.put(key, scalar.text().strip());
+            pairs.put(key, textOf(scalar));
         } else {
-            findings.add(entry.line(), path + field, "must be one value");
+            problems.add(entry.line(), path + field, "must be one value");
         }
+    }
+
+    private static String textOf(YamlNode.Scalar scalar) {
+        return scalar.text() == null ? "" : scalar.text().strip();
     }
 
     private List<YamlNode> items(String name) {

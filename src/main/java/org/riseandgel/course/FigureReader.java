@@ -13,6 +13,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.commonmark.renderer.html.HtmlWriter;
+import org.riseandgel.exercise.Problems;
 
 /**
  * Reads a figure and rebuilds it from a short list of allowed elements and attributes. Nothing of the file's own markup
@@ -32,24 +33,24 @@ final class FigureReader {
             Pattern.compile("\\s*((translate|rotate|scale|skewX|skewY|matrix)\\([-+0-9.eE, ]{1,200}\\)\\s*,?\\s*){1,8}");
     private static final Map<String, Pattern> ATTRIBUTES = attributes();
 
-    private final Findings findings;
+    private final Problems problems;
     private final String idPrefix;
     private final StringBuilder markup = new StringBuilder();
     private final HtmlWriter writer = new HtmlWriter(markup);
     private final Deque<Boolean> open = new ArrayDeque<>();
     private String viewBox = "";
 
-    private FigureReader(Findings findings, String idPrefix) {
-        this.findings = findings;
+    private FigureReader(Problems problems, String idPrefix) {
+        this.problems = problems;
         this.idPrefix = idPrefix;
     }
 
     /** The figure, or empty with everything that is wrong reported. */
-    static Optional<Figure> read(String path, String text, Findings findings) {
+    static Optional<Figure> read(String path, String text, Problems problems) {
         String name = path.substring(path.lastIndexOf('/') + 1);
-        FigureReader reader = new FigureReader(findings, name.replaceFirst("\\.svg$", ""));
+        FigureReader reader = new FigureReader(problems, name.replaceFirst("\\.svg$", ""));
         reader.walk(text);
-        return findings.isEmpty() ? Optional.of(new Figure(name, reader.viewBox, reader.markup.toString())) : Optional.empty();
+        return problems.none() ? Optional.of(new Figure(name, reader.viewBox, reader.markup.toString())) : Optional.empty();
     }
 
     private void walk(String text) {
@@ -60,7 +61,7 @@ final class FigureReader {
             }
         } catch (XMLStreamException e) {
             int line = e.getLocation() == null ? 1 : Math.max(1, e.getLocation().getLineNumber());
-            findings.add(line, "figure", "is not well-formed SVG here; draw it again or export it as plain SVG");
+            problems.add(line, "figure", "is not well-formed SVG here; draw it again or export it as plain SVG");
         }
     }
 
@@ -166,7 +167,7 @@ final class FigureReader {
     }
 
     private void refuse(XMLStreamReader xml, String message) {
-        findings.add(xml.getLocation().getLineNumber(), "figure", message);
+        problems.add(xml.getLocation().getLineNumber(), "figure", message);
     }
 
     private static String allowedWords() {

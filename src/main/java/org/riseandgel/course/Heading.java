@@ -1,0 +1,4 @@
+package org.riseandgel.course;
+
+/** A heading of a lesson, for the list of contents: its anchor on the page and its words. */
+public record Heading(int level, String anchor, String words) {}
