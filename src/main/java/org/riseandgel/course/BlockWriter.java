@@ -1,5 +1,6 @@
 package org.riseandgel.course;
 
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -12,8 +13,9 @@ import org.riseandgel.core.quantity.DecimalMark;
 
 /** Writes the special blocks of a lesson, in the same marks as the tags that other pages are made of. */
 final class BlockWriter implements NodeRenderer {
-    private static final String TRIANGLE = "M12 2.5 23 21.5H1z";
-    private static final String BANG = "M12 9v6m0 3v.4";
+    private static final String TRIANGLE = "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\">"
+            + "<path d=\"M12 2.5 23 21.5H1z\" fill=\"currentColor\"/>"
+            + "<path d=\"M12 9v6m0 3v.4\" class=\"caution-hole\"/></svg>";
 
     private final HtmlNodeRendererContext context;
     private final HtmlWriter html;
@@ -61,8 +63,13 @@ final class BlockWriter implements NodeRenderer {
         String title = "figure-" + drawn.number + "-title";
         String text = "figure-" + drawn.number + "-text";
         html.tag("figure");
-        html.raw("<svg role=\"img\" focusable=\"false\" viewBox=\"" + drawn.figure.viewBox() + "\" aria-labelledby=\"" + title
-                + "\" aria-describedby=\"" + text + "\">");
+        Map<String, String> frame = new LinkedHashMap<>();
+        frame.put("role", "img");
+        frame.put("focusable", "false");
+        frame.put("viewBox", drawn.figure.viewBox());
+        frame.put("aria-labelledby", title);
+        frame.put("aria-describedby", text);
+        html.tag("svg", frame);
         html.tag("title", Map.of("id", title));
         html.text(drawn.title);
         html.tag("/title");
@@ -79,13 +86,13 @@ final class BlockWriter implements NodeRenderer {
     }
 
     private void warned(LessonBlock.Warned warned) {
-        html.raw("<section class=\"caution " + look(warned.word) + "\" aria-label=\"" + warned.word + ": ");
-        html.text(warned.title);
-        html.raw("\">");
+        Map<String, String> section = new LinkedHashMap<>();
+        section.put("class", "caution " + look(warned.word));
+        section.put("aria-label", warned.word + ": " + warned.title);
+        html.tag("section", section);
         html.tag("p", Map.of("class", "caution-word"));
         if (!warned.word.equals("NOTICE")) {
-            html.raw("<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"" + TRIANGLE + "\" fill=\"currentColor\"/><path d=\""
-                    + BANG + "\" class=\"caution-hole\"/></svg>");
+            html.raw(TRIANGLE);
         }
         html.text(warned.word);
         html.tag("/p");

@@ -32,7 +32,8 @@ final class BodyCheck extends AbstractVisitor {
     private final int linesBefore;
     private final Map<String, Worked> worked;
     private final Problems problems;
-    private final IdGenerator anchors = IdGenerator.builder().idPrefix("part-").build();
+    private final IdGenerator anchors =
+            IdGenerator.builder().prefix(Heading.PREFIX).build();
     private final Map<Node, Heading> headings = new LinkedHashMap<>();
     private final List<LinkUse> links = new ArrayList<>();
     private int words;
@@ -56,8 +57,15 @@ final class BodyCheck extends AbstractVisitor {
     /** Reports what only the whole text can tell. */
     void finish() {
         if (words < FEWEST_WORDS || words > MOST_WORDS) {
-            problems.add(linesBefore + 1, "body", "has %d words, must have %d to %d; %s"
-                    .formatted(words, FEWEST_WORDS, MOST_WORDS, words < FEWEST_WORDS ? "say more" : "split it in two"));
+            problems.add(
+                    linesBefore + 1,
+                    "body",
+                    "has %d words, must have %d to %d; %s"
+                            .formatted(
+                                    words,
+                                    FEWEST_WORDS,
+                                    MOST_WORDS,
+                                    words < FEWEST_WORDS ? "say more" : "split it in two"));
         }
     }
 
@@ -99,7 +107,8 @@ final class BodyCheck extends AbstractVisitor {
 
     @Override
     public void visit(Image image) {
-        problems.add(lineOf(image), "image", "is not allowed in a lesson; use a figure block, which asks for a text too");
+        problems.add(
+                lineOf(image), "image", "is not allowed in a lesson; use a figure block, which asks for a text too");
     }
 
     @Override
@@ -109,12 +118,17 @@ final class BodyCheck extends AbstractVisitor {
 
     @Override
     public void visit(HtmlInline html) {
-        problems.add(lineOf(html), "html", "%s is not allowed in a lesson; write it as Markdown".formatted(html.getLiteral()));
+        problems.add(
+                lineOf(html),
+                "html",
+                "%s is not allowed in a lesson; write it as Markdown".formatted(html.getLiteral()));
     }
 
     @Override
     public void visit(FencedCodeBlock fence) {
-        // Left as it is: either plain, or reported when it was read.
+        if (fence.getParent() instanceof LessonBlock && !fence.getInfo().isBlank()) {
+            problems.add(lineOf(fence), fence.getInfo(), "cannot stand inside another block; put it before or after");
+        }
     }
 
     private void putNumbersIn(Text text) {
@@ -130,7 +144,10 @@ final class BodyCheck extends AbstractVisitor {
         }
         String rest = literal.substring(from);
         if (rest.contains("{{")) {
-            problems.add(lineOf(text), "number", "“{{” must be followed by the name of a worked block, a point, a result and “}}”");
+            problems.add(
+                    lineOf(text),
+                    "number",
+                    "“{{” must be followed by the name of a worked block, a point, a result and “}}”");
         }
         after(last, new Text(rest));
         text.unlink();
@@ -145,12 +162,15 @@ final class BodyCheck extends AbstractVisitor {
         Worked one = worked.get(name);
         if (one == null) {
             if (!worked.containsKey(name)) {
-                problems.add(line, "number", "{{%s.%s}}: no worked block here has “name: %s”".formatted(name, result, name));
+                problems.add(
+                        line, "number", "{{%s.%s}}: no worked block here has “name: %s”".formatted(name, result, name));
             }
             return null;
         }
         if (!one.has(result)) {
-            String known = String.join(", ", one.calculation().results().stream().map(r -> r.name()).toList());
+            String known = String.join(
+                    ", ",
+                    one.calculation().results().stream().map(r -> r.name()).toList());
             problems.add(line, "number", "{{%s.%s}}: %s gives %s".formatted(name, result, name, known));
             return null;
         }

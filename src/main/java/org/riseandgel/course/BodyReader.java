@@ -117,12 +117,15 @@ final class BodyReader {
         drawn.add(file);
         Figure figure = figures.get(file);
         if (figure == null && !file.isEmpty() && !brokenFigures.contains(file)) {
-            fields.problem("file", "“%s” is not beside the lesson; put the drawing there or mend the name".formatted(file));
+            fields.problem(
+                    "file", "“%s” is not beside the lesson; put the drawing there or mend the name".formatted(file));
         }
         if (drawn.indexOf(file) < drawn.size() - 1) {
             fields.problem("file", "“" + file + "” is shown twice in this lesson; show a figure once");
         }
-        return figure == null ? Optional.empty() : Optional.of(new LessonBlock.Drawn(line, figure, title, alt, drawn.size()));
+        return figure == null
+                ? Optional.empty()
+                : Optional.of(new LessonBlock.Drawn(line, figure, title, alt, drawn.size()));
     }
 
     private Optional<LessonBlock> worked(Fields fields, int line) {
@@ -131,7 +134,8 @@ final class BodyReader {
                 one -> {
                     worked.add(one);
                     if (!one.name().isEmpty() && byName.put(one.name(), one) != null) {
-                        fields.problem("name", "“" + one.name() + "” is here twice; each worked block has its own name");
+                        fields.problem(
+                                "name", "“" + one.name() + "” is here twice; each worked block has its own name");
                     }
                 },
                 () -> byName.putIfAbsent(fields.optional("name").orElse(""), null));

@@ -1,10 +1,10 @@
 package org.riseandgel.course;
 
+import java.util.List;
 import java.util.Map;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.Node;
 import org.commonmark.renderer.html.HtmlRenderer;
-import java.util.List;
 import org.riseandgel.core.quantity.DecimalMark;
 
 /** Writes the text of a lesson as HTML. Raw HTML is never passed on, and only addresses known to be ours are linked. */

@@ -49,7 +49,8 @@ final class CourseParser {
         String id = fields.text("id");
         int number = fields.whole("number", 1, 99);
         if (number > 0 && number != expected) {
-            fields.problem("number", "is %d, must be %d: stages are numbered in their order".formatted(number, expected));
+            fields.problem(
+                    "number", "is %d, must be %d: stages are numbered in their order".formatted(number, expected));
         }
         Stage stage = new Stage(
                 id,

@@ -144,8 +144,7 @@ final class Fields {
     void noOthers() {
         mapping.entries().forEach((name, entry) -> {
             if (!asked.contains(name)) {
-                problems.add(
-                        entry.line(), path + name, "is not known here; use one of " + String.join(", ", asked));
+                problems.add(entry.line(), path + name, "is not known here; use one of " + String.join(", ", asked));
             }
         });
     }

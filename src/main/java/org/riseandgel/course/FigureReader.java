@@ -25,12 +25,25 @@ final class FigureReader {
             Set.of("svg", "g", "path", "line", "polyline", "polygon", "rect", "circle", "ellipse", "text", "tspan");
     private static final Set<String> WORDS = Set.of("title", "desc");
     private static final Set<String> CLASSES = Set.of(
-            "f-line", "f-thin", "f-dash", "f-fill", "f-plaster", "f-foam", "f-liquid", "f-metal", "f-accent",
-            "f-accent-fill", "f-text", "f-text-small", "f-text-strong", "f-arrow", "f-arrow-head");
+            "f-line",
+            "f-thin",
+            "f-dash",
+            "f-fill",
+            "f-plaster",
+            "f-foam",
+            "f-liquid",
+            "f-metal",
+            "f-accent",
+            "f-accent-fill",
+            "f-text",
+            "f-text-small",
+            "f-text-strong",
+            "f-arrow",
+            "f-arrow-head");
     private static final Pattern NUMBERS = Pattern.compile("[-+0-9.eE, \\s]{1,4000}");
     private static final Pattern PATH = Pattern.compile("[-+0-9.eE,\\sMmLlHhVvCcSsQqTtAaZz]{1,20000}");
-    private static final Pattern TRANSFORM =
-            Pattern.compile("\\s*((translate|rotate|scale|skewX|skewY|matrix)\\([-+0-9.eE, ]{1,200}\\)\\s*,?\\s*){1,8}");
+    private static final Pattern TRANSFORM = Pattern.compile(
+            "\\s*((translate|rotate|scale|skewX|skewY|matrix)\\([-+0-9.eE, ]{1,200}\\)\\s*,?\\s*){1,8}");
     private static final Map<String, Pattern> ATTRIBUTES = attributes();
 
     private final Problems problems;
@@ -50,7 +63,9 @@ final class FigureReader {
         String name = path.substring(path.lastIndexOf('/') + 1);
         FigureReader reader = new FigureReader(problems, name.replaceFirst("\\.svg$", ""));
         reader.walk(text);
-        return problems.none() ? Optional.of(new Figure(name, reader.viewBox, reader.markup.toString())) : Optional.empty();
+        return problems.none()
+                ? Optional.of(new Figure(name, reader.viewBox, reader.markup.toString()))
+                : Optional.empty();
     }
 
     private void walk(String text) {
@@ -81,7 +96,8 @@ final class FigureReader {
             case XMLStreamConstants.END_ELEMENT -> end(xml);
             case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> words(xml);
             case XMLStreamConstants.DTD -> refuse(xml, "a document type (<!DOCTYPE …>) is not allowed; take it out");
-            case XMLStreamConstants.ENTITY_REFERENCE -> refuse(xml, "entities are not allowed; write the character itself");
+            case XMLStreamConstants.ENTITY_REFERENCE ->
+                refuse(xml, "entities are not allowed; write the character itself");
             default -> {
                 // Comments, processing instructions and space between elements are left out.
             }
@@ -133,7 +149,9 @@ final class FigureReader {
         for (int i = 0; i < xml.getAttributeCount(); i++) {
             String name = xml.getAttributeLocalName(i);
             String value = xml.getAttributeValue(i);
-            String wrong = xml.getAttributeNamespace(i) == null ? wrongWith(name, value, xml.getLocalName()) : "is not allowed";
+            String wrong = xml.getAttributeNamespace(i) == null
+                    ? wrongWith(name, value, xml.getLocalName())
+                    : "is not allowed";
             if (wrong.isEmpty()) {
                 kept.put(name, value);
             } else {

@@ -5,9 +5,9 @@ import org.riseandgel.bench.Calculation;
 import org.riseandgel.bench.Catalogue;
 import org.riseandgel.bench.Given;
 import org.riseandgel.bench.Outcome;
+import org.riseandgel.bench.QuantityText;
 import org.riseandgel.bench.Result;
 import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.bench.QuantityText;
 import org.riseandgel.core.quantity.Unit;
 
 /** A worked example: which calculation, with which numbers, and which of its results are shown. */
@@ -39,7 +39,6 @@ record Worked(
     /** A result as people read it, rounded to the readability of its instrument. */
     static String written(Outcome outcome, Result result, DecimalMark mark) {
         Unit unit = result.unit() == null ? outcome.units().get(result.name()) : result.unit();
-        return QuantityText.of(mark)
-                .toReadability(outcome.results().get(result.name()), unit, result.readability());
+        return QuantityText.of(mark).toReadability(outcome.results().get(result.name()), unit, result.readability());
     }
 }

@@ -80,17 +80,25 @@ final class WorkedReader {
         for (Input input : calculation.inputs()) {
             String text = typed.get(input.name());
             if (text != null) {
-                given = input instanceof Input.Choice choice ? choose(given, choice, text) : measure(given, input, text);
+                given = input instanceof Input.Choice choice
+                        ? choose(given, choice, text)
+                        : measure(given, input, text);
             } else if (input instanceof Input.Measured measured && measured.byDefault() == null) {
-                problem("inputs", "%s is missing; write %s: … %s"
-                        .formatted(input.name(), input.name(), measured.unit().code()));
+                problem(
+                        "inputs",
+                        "%s is missing; write %s: … %s"
+                                .formatted(
+                                        input.name(),
+                                        input.name(),
+                                        measured.unit().code()));
             }
         }
         List<String> names = calculation.inputs().stream().map(Input::name).toList();
         for (String name : typed.keySet()) {
             if (!names.contains(name)) {
-                problem("inputs", "%s is not an input of %s; use %s"
-                        .formatted(name, calculation.id(), String.join(", ", names)));
+                problem(
+                        "inputs",
+                        "%s is not an input of %s; use %s".formatted(name, calculation.id(), String.join(", ", names)));
             }
         }
         return given;
@@ -99,7 +107,9 @@ final class WorkedReader {
     private Given choose(Given given, Input.Choice choice, String text) {
         List<String> values = choice.options().stream().map(Input.Option::value).toList();
         if (!values.contains(text)) {
-            problem("inputs", "%s is “%s”, must be one of %s".formatted(choice.name(), text, String.join(", ", values)));
+            problem(
+                    "inputs",
+                    "%s is “%s”, must be one of %s".formatted(choice.name(), text, String.join(", ", values)));
             return given;
         }
         return given.choosing(choice.name(), text);
@@ -115,23 +125,33 @@ final class WorkedReader {
         Unit unit = reading.typedUnit().orElse(Unit.ONE);
         Unit meant = kind == null ? unit : unit.whenAskedFor(kind);
         if (kind != null && meant.kind() != kind) {
-            problem("inputs", "%s is “%s”, must be a %s such as 1 %s"
-                    .formatted(input.name(), text, kind.words(), ((Input.Measured) input).unit().code()));
+            problem(
+                    "inputs",
+                    "%s is “%s”, must be a %s such as 1 %s"
+                            .formatted(
+                                    input.name(),
+                                    text,
+                                    kind.words(),
+                                    ((Input.Measured) input).unit().code()));
             return given;
         }
-        Quantity quantity = Quantity.ofBase(meant.kind(), meant.toBase(reading.value()).toDouble());
+        Quantity quantity =
+                Quantity.ofBase(meant.kind(), meant.toBase(reading.value()).toDouble());
         return given.with(input.name(), quantity, meant);
     }
 
     private List<String> shown(Calculation calculation, List<Fields.Line> wanted) {
-        List<String> known = calculation.results().stream().map(result -> result.name()).toList();
+        List<String> known =
+                calculation.results().stream().map(result -> result.name()).toList();
         List<String> shown = new ArrayList<>();
         for (Fields.Line line : wanted) {
             if (known.contains(line.text())) {
                 shown.add(line.text());
             } else {
-                problem("results", "%s is not a result of %s; use %s"
-                        .formatted(line.text(), calculation.id(), String.join(", ", known)));
+                problem(
+                        "results",
+                        "%s is not a result of %s; use %s"
+                                .formatted(line.text(), calculation.id(), String.join(", ", known)));
             }
         }
         return wanted.isEmpty() ? known : shown;

@@ -55,7 +55,9 @@ final class WorkedWriter {
                     .orElse(chosen);
         }
         Quantity quantity = worked.given().get(input.name(), Quantity.class);
-        Unit own = input instanceof Input.Measured measured ? measured.unit() : worked.given().unit(input.name());
+        Unit own = input instanceof Input.Measured measured
+                ? measured.unit()
+                : worked.given().unit(input.name());
         return text.of(quantity, worked.given().units().getOrDefault(input.name(), own));
     }
 

@@ -99,7 +99,8 @@ public final class YamlReader {
 
     private void refuseReferences(String field) throws IOException {
         if (parser.isCurrentAlias() || parser.getObjectId() != null || parser.getTypeId() != null) {
-            problems.add(line(), field, "Anchors (&), aliases (*) and tags (!) are not used here; write the value out.");
+            problems.add(
+                    line(), field, "Anchors (&), aliases (*) and tags (!) are not used here; write the value out.");
         }
     }
 

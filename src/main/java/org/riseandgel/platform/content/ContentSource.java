@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -40,16 +41,18 @@ public class ContentSource {
                 .orElse("");
     }
 
-    /** Where the files are, in words for people. */
+    /** Which files these are, in words that begin a sentence. */
     public String where() {
-        return folder.map(path -> "the folder " + path.toAbsolutePath()).orElse("the course packed with the program");
+        return folder.map(path -> "The course in " + path.toAbsolutePath())
+                .orElse("The course packed with the program");
     }
 
     private static ContentFiles fromDisk(Path root) {
         if (!Files.isDirectory(root)) {
-            throw new IllegalStateException("The content folder " + root.toAbsolutePath()
-                    + " does not exist: make it, with folders lessons and exercises in it, or leave"
-                    + " riseandgel.content-dir out.");
+            String remedy = "does not exist; make it, with folders lessons and exercises in it, or take the setting"
+                    + " riseandgel.content-dir out";
+            return new ContentFiles(
+                    List.of(), List.of(new ContentFault(root.toAbsolutePath().toString(), remedy)));
         }
         return readBoth(root.resolve(LESSONS), root.resolve(EXERCISES));
     }

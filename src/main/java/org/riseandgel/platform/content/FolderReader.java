@@ -12,6 +12,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -42,8 +43,10 @@ final class FolderReader {
     /** Reads a folder that goes by the given name in paths; types are the endings that may lie in it, without a dot. */
     static ContentFiles read(Path root, String name, Set<String> types) {
         FolderReader reader = new FolderReader(root, name, types);
-        for (Path path : entries(root)) {
-            reader.look(path);
+        try {
+            entries(root).forEach(reader::look);
+        } catch (IOException e) {
+            reader.faults.add(new ContentFault(name, "could not be read (" + e.getMessage() + "); check the folder"));
         }
         return new ContentFiles(reader.files, reader.faults);
     }
@@ -51,8 +54,15 @@ final class FolderReader {
     /** The names, sizes and times of everything in the folder, as one text that changes when any of them does. */
     static String stat(Path root) {
         StringBuilder all = new StringBuilder();
-        for (Path path : entries(root)) {
-            all.append(root.relativize(path)).append(' ').append(statOf(path)).append('\n');
+        try {
+            for (Path path : entries(root)) {
+                all.append(root.relativize(path))
+                        .append(' ')
+                        .append(statOf(path))
+                        .append('\n');
+            }
+        } catch (IOException unreadable) {
+            all.append("unreadable");
         }
         return all.toString();
     }
@@ -67,16 +77,16 @@ final class FolderReader {
     }
 
     /** Everything below the root in a settled order, without following links and without what editors leave behind. */
-    private static List<Path> entries(Path root) {
+    private static List<Path> entries(Path root) throws IOException {
         try (Stream<Path> walk = Files.walk(root, DEEPEST)) {
             return walk.filter(path -> !path.equals(root) && !isHidden(root.relativize(path)))
-                    .sorted((a, b) -> a.toString().compareTo(b.toString()))
+                    .sorted(Comparator.comparing(Path::toString))
                     .limit(MOST_FILES + 1L)
                     .toList();
         } catch (NoSuchFileException missing) {
             return List.of();
-        } catch (IOException | UncheckedIOException e) {
-            throw new IllegalStateException("The folder " + root + " could not be read: " + e.getMessage(), e);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
         }
     }
 
