@@ -15,4 +15,9 @@ public enum DecimalMark {
     public char mark() {
         return mark;
     }
+
+    /** A decimal text written with a point, with this mark instead. */
+    String in(String withPoint) {
+        return withPoint.replace('.', mark);
+    }
 }

@@ -10,6 +10,8 @@ import java.math.RoundingMode;
  * <p>What people type is judged in this arithmetic, so that an answer exactly on the edge of a tolerance is inside it.
  */
 public record Rational(BigInteger numerator, BigInteger denominator) implements Comparable<Rational> {
+    private static final int DOUBLE_BITS = 53;
+
     public static final Rational ZERO = of(0);
     public static final Rational ONE = of(1);
 
@@ -49,9 +51,9 @@ public record Rational(BigInteger numerator, BigInteger denominator) implements 
                 : new Rational(decimal.toBigIntegerExact(), BigInteger.ONE);
     }
 
-    /** The shortest decimal that a double prints as, exactly: 0.1 is one tenth. */
+    /** The shortest decimal that stands for the double and no other, exactly: 0.1 is one tenth. */
     public static Rational ofPrinted(double value) {
-        return of(new BigDecimal(Double.toString(Checks.finite("value", value))));
+        return of(Rounding.shortest(Checks.finite("value", value)));
     }
 
     public Rational plus(Rational other) {
@@ -89,9 +91,16 @@ public record Rational(BigInteger numerator, BigInteger denominator) implements 
         return numerator.multiply(other.denominator).compareTo(other.numerator.multiply(denominator));
     }
 
-    /** The nearest double. */
+    /** The nearest double, ties to even, for magnitudes from 10⁻³⁰⁰ to 10³⁰⁰. */
     public double toDouble() {
-        return toDecimal(40).doubleValue();
+        if (numerator.bitLength() <= DOUBLE_BITS && denominator.bitLength() <= DOUBLE_BITS) {
+            return numerator.doubleValue() / denominator.doubleValue();
+        }
+        int shift = Math.max(0, denominator.bitLength() - numerator.bitLength() + DOUBLE_BITS + 3);
+        BigInteger[] parts = numerator.abs().shiftLeft(shift).divideAndRemainder(denominator);
+        // A remainder sets the last of the spare bits, so that a little more than a tie is not taken for one.
+        BigInteger quotient = parts[1].signum() == 0 ? parts[0] : parts[0].setBit(0);
+        return numerator.signum() * Math.scalb(quotient.doubleValue(), -shift);
     }
 
     /** The decimal with the given number of places, half away from zero. */

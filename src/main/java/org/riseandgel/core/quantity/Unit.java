@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * The units the workshop uses: base value = (value − zero point) × factor, all exact.
@@ -45,6 +47,7 @@ public enum Unit {
 
     GRAM_PER_MILLILITRE(QuantityKind.DENSITY, "g/mL", "g/mL", "1"),
     KILOGRAM_PER_CUBIC_METRE(QuantityKind.DENSITY, "kg/m3", "kg/m³", "0.001"),
+    MILLIGRAM_PER_CUBIC_METRE(QuantityKind.DENSITY, "mg/m3", "mg/m³", "0.000000001"),
     GRAM_PER_LITRE(QuantityKind.DENSITY, "g/L", "g/L", "0.001"),
     POUND_PER_CUBIC_FOOT(
             QuantityKind.DENSITY, "lb/ft3", "lb/ft³", Rational.of("453.59237"), Rational.of("28316.846592")),
@@ -67,12 +70,17 @@ public enum Unit {
     PERCENT(QuantityKind.CONCENTRATION, "%", "%", "1");
 
     private static final Map<QuantityKind, Unit> BASES = bases();
+    private static final Map<String, Unit> BY_CODE =
+            Arrays.stream(values()).collect(Collectors.toMap(Unit::code, Function.identity()));
 
     private final QuantityKind kind;
     private final String code;
     private final String symbol;
     private final Rational factor;
     private final Rational zeroPoint;
+    private final double above;
+    private final double below;
+    private final double zero;
 
     Unit(QuantityKind kind, String code, String symbol, String factor) {
         this(kind, code, symbol, Rational.of(factor), Rational.ZERO, Rational.ONE);
@@ -88,6 +96,9 @@ public enum Unit {
         this.symbol = symbol;
         this.factor = numerator.dividedBy(denominator);
         this.zeroPoint = zeroPoint;
+        above = factor.numerator().doubleValue();
+        below = factor.denominator().doubleValue();
+        zero = zeroPoint.toDouble();
     }
 
     /** What the unit measures. */
@@ -120,14 +131,17 @@ public enum Unit {
         return base.dividedBy(factor).plus(zeroPoint);
     }
 
-    /** As {@link #toBase(Rational)}, in double precision. */
+    /**
+     * As {@link #toBase(Rational)}, in double precision. Both parts of the factor are exact in a double, so that 3 in is
+     * 76.2 mm to the last bit.
+     */
     public double toBase(double value) {
-        return (value - zeroPoint.toDouble()) * factor.toDouble();
+        return (value - zero) * above / below;
     }
 
     /** As {@link #fromBase(Rational)}, in double precision. */
     public double fromBase(double base) {
-        return base / factor.toDouble() + zeroPoint.toDouble();
+        return base * below / above + zero;
     }
 
     /**
@@ -147,7 +161,7 @@ public enum Unit {
 
     /** The unit with this code. */
     public static Optional<Unit> byCode(String code) {
-        return Arrays.stream(values()).filter(unit -> unit.code.equals(code)).findFirst();
+        return Optional.ofNullable(BY_CODE.get(code));
     }
 
     static Unit baseOf(QuantityKind kind) {
