@@ -91,8 +91,10 @@ CREATE TABLE sign_in_failure (
     subject      text        NOT NULL,
     failures     integer     NOT NULL,
     last_at      timestamptz NOT NULL,
-    CONSTRAINT sign_in_failure_pk PRIMARY KEY (subject)
+    CONSTRAINT sign_in_failure_pk PRIMARY KEY (subject),
+    CONSTRAINT sign_in_failure_count CHECK (failures >= 0)
 );
+CREATE INDEX sign_in_failure_by_time ON sign_in_failure (last_at);
 
 -- Who did what to whom; the application may add and read, never change.
 CREATE TABLE audit_entry (
@@ -106,6 +108,7 @@ CREATE TABLE audit_entry (
     CONSTRAINT audit_entry_pk PRIMARY KEY (id)
 );
 CREATE INDEX audit_entry_by_time ON audit_entry (at);
+CREATE INDEX audit_entry_by_subject ON audit_entry (subject, at);
 
 -- The text of every exercise version that was ever drawn, so that a draw can be graded and explained for ever.
 CREATE TABLE exercise_version (

@@ -32,8 +32,8 @@ public interface Calculation {
      */
     void work(Given given, Work work);
 
-    /** A picture of the outcome as SVG text, where one helps. */
-    default Optional<String> drawing(Given given, Outcome outcome) {
+    /** A picture of the outcome as SVG text, where one helps; its numbers are written as the reader writes them. */
+    default Optional<String> drawing(Given given, Outcome outcome, QuantityText text) {
         return Optional.empty();
     }
 

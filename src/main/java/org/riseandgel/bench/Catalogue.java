@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.riseandgel.core.quantity.Unit;
 
 /** All calculations, by id, in the order in which the bench shows them. */
 public final class Catalogue {
@@ -19,7 +20,7 @@ public final class Catalogue {
 
     /** The catalogue of this workshop. */
     public static Catalogue standard() {
-        return new Catalogue(List.of());
+        return new Catalogue(List.of(new MarkStick(), new MeasureFoam(), new ScaleBatch(), new ConvertUnit()));
     }
 
     /** All of them, in order. */
@@ -33,13 +34,22 @@ public final class Catalogue {
     }
 
     /**
-     * Runs a calculation: checks each input against its range, works it, and works it once more with every step rounded
-     * to tell what rounding too early would have given.
+     * Runs a calculation: checks each input against its range, works it, and finds what the usual slips would have
+     * given: a unit of an input overlooked, every value rounded before going on.
      *
      * @throws org.riseandgel.core.quantity.OutOfRangeException when an input is out of its range or the inputs together
      *     make no sense; nothing is guessed
      */
     public Outcome run(Calculation calculation, Given given) {
-        throw new UnsupportedOperationException("not built yet: " + calculation.id() + given);
+        InputRange.check(calculation, given);
+        return new Run(calculation, given).outcome();
+    }
+
+    /**
+     * As {@link #run(Calculation, Given)}, with the units in which the person was shown some of the inputs: the working
+     * begins by converting them, and overlooking them is a slip.
+     */
+    public Outcome run(Calculation calculation, Given given, Map<String, Unit> shownIn) {
+        return run(calculation, given.shownIn(shownIn));
     }
 }

@@ -29,11 +29,20 @@ public sealed interface Input {
         }
     }
 
-    /** A quantity of any kind, as typed: for conversions. */
-    record Anything(String name, String label, String help, String byDefault) implements Input {}
+    /** A quantity of any kind in any unit, for conversions. */
+    record Anything(String name, String label, String help, double defaultNumber, Unit defaultUnit) implements Input {
+        /** The default as a quantity. */
+        public Quantity defaultQuantity() {
+            return Quantity.of(defaultNumber, defaultUnit);
+        }
+    }
 
     /** One of a few options; the first is the default. */
-    record Choice(String name, String label, String help, List<Option> options) implements Input {}
+    record Choice(String name, String label, String help, List<Option> options) implements Input {
+        public Choice {
+            options = List.copyOf(options);
+        }
+    }
 
     /** An option of a choice: stable value and words for people. */
     record Option(String value, String label) {}

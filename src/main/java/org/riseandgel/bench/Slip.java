@@ -14,24 +14,30 @@ public enum Slip {
     SCALE_WITHOUT_OFFSET(
             "scale-without-offset", "Offset of 32 left out", "°F start at 32 where °C start at 0: take 32 off first."),
     CONVERTED_BACKWARDS("converted-backwards", "Converted the wrong way", "Multiplied where the factor divides."),
+    OFFSET_AFTER_SCALE(
+            "offset-after-scale", "Offset of 32 at the wrong end", "The 32 are °F: take them off, or add them, as °F."),
     MULTIPLIED_FOR_DIVIDED("multiplied-for-divided", "Multiplied instead of divided", "This step divides."),
+    DIVIDED_FOR_MULTIPLIED("divided-for-multiplied", "Divided instead of multiplied", "This step multiplies."),
     PERCENT_FOR_PHP(
             "percent-for-php",
             "Percent of the total taken for php",
             "php counts on the base alone, not on the whole batch."),
     BASE_FOR_TOTAL("base-for-total", "Base taken for the whole batch", "The batch is more than its base."),
+    DENSITY_LEFT_OUT(
+            "density-left-out", "Density left out", "Only of a liquid of 1 g/mL does a millilitre weigh a gram."),
     DIAMETER_FOR_RADIUS("diameter-for-radius", "Diameter taken for radius", "The radius is half the diameter."),
     RADIUS_FOR_DIAMETER("radius-for-diameter", "Radius taken for diameter", "The diameter is twice the radius."),
     AREA_FOR_VOLUME("area-for-volume", "Area taken for volume", "An area becomes a volume only times a height."),
     LIQUID_HEIGHT_MULTIPLIED(
             "liquid-height-multiplied",
             "Liquid height multiplied in a tapered vessel",
-            "A tapered vessel holds more per centimetre further up: twice the volume is less than twice the height."),
+            "A tapered vessel does not hold the same in every centimetre: twice the volume is not twice the height."),
     STRAIGHT_FOR_TAPERED(
             "straight-for-tapered",
             "Tapered vessel taken for straight",
-            "The wall leans out, so the bottom alone does not tell."),
+            "The wall is not upright, so the bottom alone does not tell."),
     WHISK_LEFT_OUT("whisk-left-out", "Whisk left out", "The whisk stays in and lifts the level by its own volume."),
+    WHISK_MULTIPLIED("whisk-multiplied", "Whisk multiplied", "Only the liquid becomes foam; the whisk stays its size."),
     TARE_LEFT_IN("tare-left-in", "Tare left in", "The empty vessel's mass must come off first."),
     RATIO_TURNED_ROUND(
             "ratio-turned-round", "Ratio turned round", "Expansion is foam over liquid, not liquid over foam."),

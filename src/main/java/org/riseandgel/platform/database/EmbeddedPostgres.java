@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.function.IntSupplier;
 import org.riseandgel.platform.files.OwnerOnly;
 
 /**
@@ -25,9 +26,11 @@ public final class EmbeddedPostgres implements AutoCloseable {
     private final ServerLogs logs;
     private final ServerBinaries binaries;
     private final ServerCommand command;
+    private final IntSupplier ports;
     private int port;
 
-    private EmbeddedPostgres(ServerFolders folders) throws IOException {
+    private EmbeddedPostgres(ServerFolders folders, IntSupplier ports) throws IOException {
+        this.ports = ports;
         OwnerOnly.createFolder(folders.logs());
         OwnerOnly.createFolder(folders.cluster().toAbsolutePath().getParent());
         logs = new ServerLogs(folders.logs().toRealPath());
@@ -47,8 +50,12 @@ public final class EmbeddedPostgres implements AutoCloseable {
      * @throws DatabaseFailure when the server cannot be started; nothing of it runs then
      */
     public static EmbeddedPostgres start(ServerFolders folders, PasswordFiles passwords) {
+        return start(folders, passwords, EmbeddedPostgres::freePort);
+    }
+
+    static EmbeddedPostgres start(ServerFolders folders, PasswordFiles passwords, IntSupplier ports) {
         try {
-            EmbeddedPostgres server = new EmbeddedPostgres(folders);
+            EmbeddedPostgres server = new EmbeddedPostgres(folders, ports);
             Cluster.ensure(
                     server.cluster,
                     server.binaries,
@@ -96,9 +103,7 @@ public final class EmbeddedPostgres implements AutoCloseable {
     @Override
     public void close() {
         try {
-            if (new PostmasterFile(cluster).server().isPresent()) {
-                stop();
-            }
+            stopIfRunning(new PostmasterFile(cluster));
         } catch (IOException e) {
             throw new DatabaseFailure("The database server could not be stopped: " + e, e);
         }
@@ -106,10 +111,23 @@ public final class EmbeddedPostgres implements AutoCloseable {
 
     private void stopLeftover() throws IOException {
         PostmasterFile postmaster = new PostmasterFile(cluster);
-        if (postmaster.server().isPresent()) {
-            stop();
-        }
+        stopIfRunning(postmaster);
         postmaster.forgetReusedNumber();
+    }
+
+    private void stopIfRunning(PostmasterFile postmaster) throws IOException {
+        Optional<ProcessHandle> server = postmaster.server();
+        if (server.isPresent()) {
+            stop();
+            awaitEnd(server.get());
+        }
+    }
+
+    /** The server reports its stop a moment before its process is gone. */
+    private static void awaitEnd(ProcessHandle process) {
+        for (int left = 100; left > 0 && process.isAlive(); left--) {
+            pause(20);
+        }
     }
 
     private void stop() throws IOException {
@@ -133,7 +151,7 @@ public final class EmbeddedPostgres implements AutoCloseable {
     }
 
     private boolean startOnce(boolean last) throws IOException {
-        port = freePort();
+        port = ports.getAsInt();
         ServerConfiguration.write(cluster, logs.folder(), port);
         Files.deleteIfExists(logs.startFile());
         ServerCommand.Outcome outcome = control("start", "--log=" + logs.startFile());
@@ -144,7 +162,7 @@ public final class EmbeddedPostgres implements AutoCloseable {
         if (last || !passes(reason)) {
             throw new DatabaseFailure("The database server could not be started:\n" + outcome.output() + "\n" + reason);
         }
-        pause();
+        pause(PAUSE_MILLIS);
         return false;
     }
 
@@ -173,18 +191,20 @@ public final class EmbeddedPostgres implements AutoCloseable {
         return command.run(LIMIT, binaries.program("pg_ctl"), all);
     }
 
-    private static int freePort() throws IOException {
+    private static int freePort() {
         try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
             return socket.getLocalPort();
+        } catch (IOException e) {
+            throw new DatabaseFailure("There is no free port on this computer: " + e.getMessage(), e);
         }
     }
 
-    private static void pause() {
+    private static void pause(long millis) {
         try {
-            Thread.sleep(PAUSE_MILLIS);
+            Thread.sleep(millis);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new DatabaseFailure("The start was interrupted while the database server was starting.", e);
+            throw new DatabaseFailure("The wait for the database server was interrupted.", e);
         }
     }
 }

@@ -49,7 +49,8 @@ public class Caller {
 
     /** The scheme and authority that the browser sees, as it writes them in its Origin header. */
     public String origin(HttpServerRequest request) {
-        String authority = request.authority() == null ? "" : request.authority().toString();
+        String authority =
+                request.authority() == null ? "" : request.authority().toString();
         return (isSecure(request) ? "https://" : "http://") + authority;
     }
 

@@ -1,0 +1,118 @@
+package org.riseandgel.bench;
+
+import java.util.Arrays;
+import java.util.List;
+import org.riseandgel.core.quantity.OutOfRangeException;
+import org.riseandgel.core.quantity.Quantity;
+import org.riseandgel.core.quantity.QuantityKind;
+import org.riseandgel.core.quantity.Ratio;
+import org.riseandgel.core.quantity.Unit;
+
+/** The same amount in another unit. */
+public final class ConvertUnit implements Calculation {
+    static final String AMOUNT = "amount";
+    static final String TO = "toUnit";
+    static final String CONVERTED = "converted";
+
+    @Override
+    public String id() {
+        return "unit-conversion";
+    }
+
+    @Override
+    public String title() {
+        return "Units";
+    }
+
+    @Override
+    public String purpose() {
+        return "The same amount in another unit.";
+    }
+
+    @Override
+    public List<Input> inputs() {
+        return List.of(
+                new Input.Anything(
+                        AMOUNT, "Amount", "A number with its unit: 4 oz, 1 1/2 in, 110 °F, 0.25 g/mL.", 4, Unit.OUNCE),
+                new Input.Choice(
+                        TO,
+                        "Into",
+                        "A unit of the same kind. Grams never become millilitres without a density.",
+                        Arrays.stream(Unit.values())
+                                .filter(unit -> !unit.symbol().isEmpty())
+                                .filter(unit -> unit.kind() != QuantityKind.TEMPERATURE_DIFFERENCE)
+                                .map(unit -> new Input.Option(unit.code(), unit.symbol()))
+                                .toList()));
+    }
+
+    @Override
+    public List<Result> results() {
+        return List.of(new Result(CONVERTED, "That is", null, 0));
+    }
+
+    @Override
+    public void work(Given given, Work work) {
+        Quantity amount = given.get(AMOUNT, Quantity.class);
+        Unit from = given.unit(AMOUNT);
+        Unit to = Unit.byCode(given.choice(TO))
+                .orElseThrow(() -> new IllegalArgumentException("no unit " + given.choice(TO)));
+        if (to.kind() != from.kind()) {
+            throw OutOfRangeException.because(
+                    "Amount",
+                    "%s measures %s, and %s measures %s: choose a unit of %s"
+                            .formatted(
+                                    from.symbol(),
+                                    from.kind().words(),
+                                    to.symbol(),
+                                    to.kind().words(),
+                                    from.kind().words()));
+        }
+        Quantity converted = from.kind() == QuantityKind.TEMPERATURE
+                ? new TemperatureConversion(amount, from, to, work).write()
+                : scaled(amount, from, to, work);
+        work.result(CONVERTED, converted, to);
+    }
+
+    private static Quantity scaled(Quantity amount, Unit from, Unit to, Work work) {
+        Unit base = from.kind().baseUnit();
+        Quantity inBase = amount;
+        if (from != base && to != base) {
+            inBase = work.step(
+                    "inBase",
+                    "In " + base.symbol(),
+                    "1 %s is so many %s".formatted(from.symbol(), base.symbol()),
+                    "{} × {}",
+                    amount,
+                    base,
+                    Work.In.of(amount, from),
+                    number(from.factor().toDouble()));
+        }
+        double factor = from.factor().dividedBy(to.factor()).toDouble();
+        work.slip(
+                Slip.CONVERTED_BACKWARDS,
+                CONVERTED,
+                () -> Quantity.of(amount.in(from) / factor, to),
+                "Multiplied where the factor divides, or divided where it multiplies.");
+        return lastStep(inBase, from == base || to == base ? from : base, to, work);
+    }
+
+    private static Quantity lastStep(Quantity amount, Unit from, Unit to, Work work) {
+        double factor = from.factor().dividedBy(to.factor()).toDouble();
+        boolean divides = factor < 1;
+        return work.step(
+                CONVERTED,
+                "In " + to.symbol(),
+                divides
+                        ? "1 %s is so many %s".formatted(to.symbol(), from.symbol())
+                        : "1 %s is so many %s".formatted(from.symbol(), to.symbol()),
+                divides ? "{} ÷ {}" : "{} × {}",
+                amount,
+                to,
+                Work.In.of(amount, from),
+                number(divides ? 1 / factor : factor));
+    }
+
+    private static Work.In number(double value) {
+        return Work.In.of(Ratio.of(value), Unit.ONE);
+    }
+}

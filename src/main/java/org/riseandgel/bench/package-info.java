@@ -1,0 +1,2 @@
+/** The catalogue of calculations over the core: inputs, results, working and slips, and the sheets that show them. */
+package org.riseandgel.bench;
