@@ -4,10 +4,7 @@ import java.sql.Array;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-<<<<<<< HEAD
 import java.time.LocalDate;
-=======
->>>>>>> account
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
@@ -32,7 +29,6 @@ public final class Row {
         return at.getInt(column);
     }
 
-<<<<<<< HEAD
     public long longNumber(String column) throws SQLException {
         return at.getLong(column);
     }
@@ -46,8 +42,6 @@ public final class Row {
         return at.getObject(column, LocalDate.class);
     }
 
-=======
->>>>>>> account
     public boolean flag(String column) throws SQLException {
         return at.getBoolean(column);
     }
