@@ -53,7 +53,7 @@ final class Echo {
     }
 
     private String decimal(Rational value) {
-        return writer.grouped(Rounding.exactDecimal(value));
+        return writer.decimal(Rounding.exactDecimal(value));
     }
 
     private String rounded(Rational value, Unit unit) {

@@ -64,8 +64,7 @@ public final class NumberWriter {
         int magnitude = rounded.precision() - rounded.scale() - 1;
         BigDecimal size = rounded.abs();
         if (size.compareTo(SMALLEST_PLAIN) < 0 || size.compareTo(LARGEST_PLAIN) > 0) {
-            BigDecimal mantissa = rounded.movePointLeft(magnitude).setScale(significant - 1, RoundingMode.UNNECESSARY);
-            return grouped(mantissa) + UNIT_SPACE + "×" + UNIT_SPACE + "10" + raised(magnitude);
+            return power(rounded, significant);
         }
         return grouped(rounded.setScale(Math.max(0, significant - 1 - magnitude), RoundingMode.UNNECESSARY));
     }
@@ -78,7 +77,11 @@ public final class NumberWriter {
 
     /** The value without any rounding: as a decimal if one holds it, else as a mixed number; digits ungrouped. */
     String exact(Rational value) {
-        return Rounding.terminates(value) ? ungrouped(Rounding.exactDecimal(value)) : mixed(value);
+        if (!Rounding.terminates(value)) {
+            return mixed(value);
+        }
+        BigDecimal decimal = Rounding.exactDecimal(value);
+        return canBeReadInFull(decimal) ? ungrouped(decimal) : power(decimal, decimal.precision());
     }
 
     /** The value as whole number and fraction: "1 1/2". */
@@ -90,7 +93,16 @@ public final class NumberWriter {
         return (value.signum() < 0 ? String.valueOf(MINUS) : "") + whole + between + fraction;
     }
 
-    String grouped(BigDecimal value) {
+    /** A decimal in full, or with a power of ten if it has too many digits to be read back in full. */
+    String decimal(BigDecimal value) {
+        return canBeReadInFull(value) ? grouped(value) : power(value, value.precision());
+    }
+
+    private static boolean canBeReadInFull(BigDecimal value) {
+        return Math.max(value.precision(), value.scale() + 1) <= Shape.MOST_DIGITS;
+    }
+
+    private String grouped(BigDecimal value) {
         String digits = ungrouped(value);
         int end = digits.indexOf(mark.mark()) < 0 ? digits.length() : digits.indexOf(mark.mark());
         int start = value.signum() < 0 ? 1 : 0;
@@ -104,6 +116,12 @@ public final class NumberWriter {
     private String ungrouped(BigDecimal value) {
         String size = mark.in(value.abs().toPlainString());
         return value.signum() < 0 ? MINUS + size : size;
+    }
+
+    private String power(BigDecimal value, int significant) {
+        int magnitude = value.precision() - value.scale() - 1;
+        BigDecimal mantissa = value.movePointLeft(magnitude).setScale(significant - 1, RoundingMode.UNNECESSARY);
+        return ungrouped(mantissa) + UNIT_SPACE + "×" + UNIT_SPACE + "10" + raised(magnitude);
     }
 
     private static String raised(int exponent) {

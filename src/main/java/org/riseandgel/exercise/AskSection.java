@@ -1,0 +1,233 @@
+package org.riseandgel.exercise;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.riseandgel.bench.Result;
+import org.riseandgel.core.quantity.QuantityKind;
+import org.riseandgel.core.quantity.Rational;
+import org.riseandgel.core.quantity.Unit;
+import org.riseandgel.exercise.ExerciseTemplate.Condition;
+import org.riseandgel.exercise.ExerciseTemplate.Part;
+import org.riseandgel.exercise.ExerciseTemplate.WorkUse;
+
+/** Reads what is asked, what must hold for a draw, and which steps are shown beforehand. */
+final class AskSection {
+    private static final int MOST_PARTS = 12;
+    private static final int MOST_CONDITIONS = 20;
+    private static final int MOST_STEPS = 20;
+    private static final int LONGEST_NAME = 100;
+    private static final int LONGEST_PROMPT = 400;
+    private static final int LONGEST_REASON = 200;
+    private static final BigDecimal WIDEST_PERCENT = BigDecimal.TEN;
+
+    private final List<DrawRule> draws;
+    private final List<WorkUse> works;
+
+    AskSection(List<DrawRule> draws, List<WorkUse> works) {
+        this.draws = draws;
+        this.works = works;
+    }
+
+    List<Part> parts(Fields root) {
+        List<Part> parts = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        for (Field item : root.need("ask").map(ask -> ask.list(MOST_PARTS)).orElse(List.of())) {
+            item.group().flatMap(this::part).ifPresent(part -> {
+                if (!names.add(part.id())) {
+                    item.problem("Two parts are named “%s”; give each its own name.".formatted(part.id()));
+                }
+                parts.add(part);
+            });
+        }
+        return parts;
+    }
+
+    private Optional<Part> part(Fields fields) {
+        fields.only("part", "prompt", "of", "unit", "tolerance", "readability");
+        Optional<String> id = fields.need("part").flatMap(AskSection::partId);
+        Optional<String> prompt = fields.need("prompt").flatMap(field -> field.text(LONGEST_PROMPT));
+        Optional<ValueRef.Worked> of = fields.need("of").flatMap(this::worked);
+        Optional<Unit> unit = fields.need("unit").flatMap(Field::unit);
+        Optional<Rational> readability = fields.need("readability").flatMap(AskSection::positive);
+        Optional<Tolerance> tolerance =
+                fields.need("tolerance").flatMap(Field::group).flatMap(group -> tolerance(group, unit, readability));
+        if (of.isPresent() && unit.isPresent()) {
+            kindFits(of.get(), unit.get(), fields.find("unit").orElseThrow());
+        }
+        if (id.isEmpty() || prompt.isEmpty() || of.isEmpty() || unit.isEmpty() || tolerance.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Part(
+                id.get(), prompt.get(), of.get(), unit.get(), tolerance.get(), readability.orElse(Rational.ONE)));
+    }
+
+    private static Optional<String> partId(Field field) {
+        return field.text(LONGEST_NAME).filter(id -> {
+            boolean name = DrawSection.NAME.matcher(id.replace("-", "")).matches();
+            if (!name) {
+                field.problem("“%s” is no name; begin with a small letter and use letters, digits and hyphens."
+                        .formatted(id));
+            }
+            return name;
+        });
+    }
+
+    private static Optional<Tolerance> tolerance(Fields fields, Optional<Unit> unit, Optional<Rational> readability) {
+        fields.only("abs", "percent", "because");
+        Optional<Rational> abs = fields.find("abs").flatMap(AskSection::positive);
+        Optional<Rational> percent = fields.find("percent").flatMap(field -> percent(field, unit));
+        Optional<String> because = fields.need("because").flatMap(field -> field.text(LONGEST_REASON));
+        if (!fields.has("abs") && !fields.has("percent")) {
+            fields.problem("Gives neither abs nor percent; write how close an answer must come, such as abs: 1.");
+            return Optional.empty();
+        }
+        if (abs.isPresent() && readability.isPresent() && finerThanHalf(abs.get(), readability.get())) {
+            fields.find("abs")
+                    .orElseThrow()
+                    .problem("Is finer than half the readability of %s; nobody can read it that closely."
+                            .formatted(readability
+                                    .get()
+                                    .toDecimal(6)
+                                    .stripTrailingZeros()
+                                    .toPlainString()));
+        }
+        return readability.map(step ->
+                new Tolerance(abs.orElse(Rational.ZERO), percent.orElse(Rational.ZERO), step, because.orElse("")));
+    }
+
+    private static boolean finerThanHalf(Rational abs, Rational readability) {
+        return abs.times(Rational.of(2)).compareTo(readability) < 0;
+    }
+
+    private static Optional<Rational> percent(Field field, Optional<Unit> unit) {
+        if (unit.filter(known -> known.kind() == QuantityKind.TEMPERATURE).isPresent()) {
+            field.problem("A share of a temperature means nothing, since its zero is chosen; write abs.");
+        }
+        return field.number().flatMap(number -> {
+            if (number.signum() <= 0 || number.compareTo(WIDEST_PERCENT) > 0) {
+                field.problem("Is %s; it must be more than 0 and at most %s.".formatted(number, WIDEST_PERCENT));
+                return Optional.empty();
+            }
+            return Optional.of(Rational.of(number));
+        });
+    }
+
+    private static Optional<Rational> positive(Field field) {
+        return field.number().flatMap(number -> {
+            if (number.signum() <= 0) {
+                field.problem("Is %s; it must be more than 0.".formatted(number));
+                return Optional.empty();
+            }
+            return Optional.of(Rational.of(number));
+        });
+    }
+
+    List<Condition> conditions(Fields root) {
+        List<Condition> conditions = new ArrayList<>();
+        for (Field item : root.find("conditions")
+                .map(field -> field.list(MOST_CONDITIONS))
+                .orElse(List.of())) {
+            item.group().flatMap(this::condition).ifPresent(conditions::add);
+        }
+        return conditions;
+    }
+
+    private Optional<Condition> condition(Fields fields) {
+        fields.only("value", "atLeast", "atMost", "unit");
+        Optional<ValueRef> value = fields.need("value").flatMap(this::value);
+        Optional<Unit> unit = fields.need("unit").flatMap(Field::unit);
+        Optional<Rational> least = fields.find("atLeast").flatMap(Field::number).map(Rational::of);
+        Optional<Rational> most = fields.find("atMost").flatMap(Field::number).map(Rational::of);
+        if (!fields.has("atLeast") && !fields.has("atMost")) {
+            fields.problem("Gives neither atLeast nor atMost.");
+        }
+        if (least.isPresent() && most.isPresent() && least.get().compareTo(most.get()) > 0) {
+            fields.problem("“atLeast” is more than “atMost”; no draw could meet that.");
+        }
+        if (value.isPresent() && unit.isPresent()) {
+            kindFits(value.get(), unit.get(), fields.find("unit").orElseThrow());
+        }
+        return value.flatMap(ref -> unit.map(known -> new Condition(ref, least, most, known)));
+    }
+
+    List<ValueRef.OfStep> givenSteps(Fields root) {
+        List<ValueRef.OfStep> steps = new ArrayList<>();
+        for (Field item :
+                root.find("given-steps").map(field -> field.list(MOST_STEPS)).orElse(List.of())) {
+            item.text(LONGEST_NAME).ifPresent(text -> {
+                Optional<ValueRef> ref = ValueRef.parse(text);
+                if (ref.isPresent() && ref.get() instanceof ValueRef.Worked worked && isWork(worked.work())) {
+                    steps.add(new ValueRef.OfStep(worked.work(), worked.name()));
+                } else {
+                    item.problem("“%s” is no step; write a work's name, a point and the step's id.".formatted(text));
+                }
+            });
+        }
+        return steps;
+    }
+
+    private boolean isWork(String name) {
+        return References.work(works, name).isPresent();
+    }
+
+    private Optional<ValueRef.Worked> worked(Field field) {
+        return value(field).flatMap(ref -> {
+            if (ref instanceof ValueRef.Worked worked) {
+                return Optional.of(worked);
+            }
+            field.problem("“%s” is drawn and shown; ask for a result or a step.".formatted(ref));
+            return Optional.empty();
+        });
+    }
+
+    private Optional<ValueRef> value(Field field) {
+        return field.text(LONGEST_NAME).flatMap(text -> {
+            Optional<ValueRef> ref = ValueRef.parse(text).filter(this::exists);
+            if (ref.isEmpty()) {
+                field.problem("“%s” is neither a drawn value nor a result; there are %s. A step is written %s."
+                        .formatted(text, String.join(", ", known()), "<work>.step.<id>"));
+            }
+            return ref;
+        });
+    }
+
+    private boolean exists(ValueRef ref) {
+        if (ref instanceof ValueRef.Drawn drawn) {
+            return draws.stream().anyMatch(rule -> rule.name().equals(drawn.name()));
+        }
+        return ref instanceof ValueRef.OfResult result
+                ? References.result(works, result).isPresent()
+                : isWork(((ValueRef.OfStep) ref).work());
+    }
+
+    private List<String> known() {
+        List<String> known = new ArrayList<>(draws.stream().map(DrawRule::name).toList());
+        known.addAll(References.results(works));
+        return known;
+    }
+
+    /** A step, and a result whose unit follows the inputs, show their kind only when the numbers are worked. */
+    private void kindFits(ValueRef ref, Unit unit, Field field) {
+        Optional<Unit> own = Optional.empty();
+        if (ref instanceof ValueRef.Drawn drawn) {
+            own = draws.stream()
+                    .filter(rule -> rule.name().equals(drawn.name()))
+                    .map(DrawRule::unit)
+                    .findFirst();
+        } else if (ref instanceof ValueRef.OfResult result) {
+            own = References.result(works, result).map(Result::unit);
+        }
+        own.filter(known -> known.kind() != unit.kind())
+                .ifPresent(known -> field.problem("%s is a unit of %s, but %s is a %s, such as a number of %s."
+                        .formatted(
+                                unit.code(),
+                                unit.kind().words(),
+                                ref,
+                                known.kind().words(),
+                                known.code())));
+    }
+}

@@ -1,0 +1,2 @@
+/** The program's own PostgreSQL server: unpacked, set up, started, taken up again, stopped. */
+package org.riseandgel.platform.database;
