@@ -76,7 +76,7 @@ final class StickStrips {
             svg.line(isWanted ? "tick wanted" : "tick", at, 0, at, isWanted ? 12 : 9);
             if (isWanted || at - lastLabel >= LABEL_ROOM) {
                 svg.wordsDown(isWanted ? "strong" : "plain", 3.6, at - 1.2, 12.6, text.of(mark.ratio(), ONE) + "×");
-                svg.wordsDown("plain", 2.1, at - 0.7, 17.6, text.toReadability(mark.height(), CENTIMETRE, 0.1));
+                svg.wordsDown("plain", 2.5, at - 0.8, 17, text.toReadability(mark.height(), CENTIMETRE, 0.1));
                 lastLabel = at;
             }
         }
@@ -84,15 +84,15 @@ final class StickStrips {
 
     private void ends(Svg svg, int part, int parts, double length) {
         svg.line("edge", 0, 0, 0, STRIP_WIDTH);
-        svg.wordsDown("plain", 2.1, 1.4, 13, part == 0 ? "Floor end" : "On to part " + part);
+        svg.wordsDown("plain", 2.5, 1.4, 13, part == 0 ? "Floor end" : "On to part " + part);
         svg.line("edge", length, 0, length, STRIP_WIDTH);
         boolean last = part == parts - 1;
         if (length + 6 <= STRIP_LENGTH) {
             String words = last ? "Rim: cut here" : "Glue part %d on here".formatted(part + 2);
-            svg.wordsDown("plain", 2.1, length + 2, 3, words);
+            svg.wordsDown("plain", 2.5, length + 2, 3, words);
         }
         if (parts > 1) {
-            svg.wordsDown("plain", 2.1, 4.2, 13, "Part %d/%d".formatted(part + 1, parts));
+            svg.wordsDown("plain", 2.5, 4.2, 13, "Part %d/%d".formatted(part + 1, parts));
         }
     }
 
