@@ -4,6 +4,7 @@ import java.sql.Array;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
@@ -26,6 +27,19 @@ public final class Row {
 
     public int number(String column) throws SQLException {
         return at.getInt(column);
+    }
+
+    public long longNumber(String column) throws SQLException {
+        return at.getLong(column);
+    }
+
+    public double decimal(String column) throws SQLException {
+        return at.getDouble(column);
+    }
+
+    /** The date in the column, or null. */
+    public LocalDate date(String column) throws SQLException {
+        return at.getObject(column, LocalDate.class);
     }
 
     public boolean flag(String column) throws SQLException {
