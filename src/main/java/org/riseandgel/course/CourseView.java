@@ -21,8 +21,8 @@ public record CourseView(List<StageLine> stages, boolean showsRead, int problems
     /** A lesson in a list, with whether the person who looks has read it. */
     public record LessonLine(String title, String address, int minutes, boolean read) {}
 
-    /** A skill in a list, with the address at which to practise it. */
-    public record SkillLine(String title, String about, String address) {}
+    /** A skill in a list. */
+    public record SkillLine(String id, String title, String about) {}
 
     /** A page of the bench. */
     public record SheetLine(String title, String address) {}

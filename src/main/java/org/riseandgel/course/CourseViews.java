@@ -93,7 +93,7 @@ public class CourseViews {
     }
 
     private static SkillLine line(Skill skill) {
-        return new SkillLine(skill.title(), skill.about(), Addresses.practice(skill.id()));
+        return new SkillLine(skill.id(), skill.title(), skill.about());
     }
 
     private static List<Heading> contents(Lesson lesson) {
@@ -105,6 +105,7 @@ public class CourseViews {
 
     private static List<SkillLine> practice(Content now, Lesson lesson) {
         return lesson.practice().stream()
+                .filter(skill -> !now.exercises().ofSkill(skill).isEmpty())
                 .flatMap(skill -> now.course().skill(skill).stream())
                 .map(CourseViews::line)
                 .toList();

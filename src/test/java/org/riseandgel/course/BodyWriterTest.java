@@ -101,7 +101,7 @@ class BodyWriterTest {
     void linksLeadToOurPages() {
         assertThat(POINT.select("a").eachAttr("href"))
                 .containsExactly(
-                        "/practice/rising",
+                        "/practice#rising",
                         "/bench/foam-density",
                         "#part-the-cup",
                         "/course/01-foam/02-standing",

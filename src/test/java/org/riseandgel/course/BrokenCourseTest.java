@@ -1,8 +1,6 @@
 package org.riseandgel.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.riseandgel.course.SampleCourse.COURSE;
-import static org.riseandgel.course.SampleCourse.FIGURE;
 import static org.riseandgel.course.SampleCourse.LESSON;
 
 import java.util.stream.Stream;
@@ -19,8 +17,7 @@ class BrokenCourseTest {
     }
 
     static Stream<Arguments> mistakes() {
-        return Stream.of(
-                mistake(LESSON, "title: Rising\n", "", "minutes: 5", -1, "x"));
+        return Stream.of(mistake(LESSON, "title: Rising\n", "", "minutes: 5", -1, "x"));
     }
 
     private static Arguments mistake(String file, String from, String to, String at, int shift, String report) {

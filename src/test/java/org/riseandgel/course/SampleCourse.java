@@ -50,7 +50,11 @@ final class SampleCourse {
     /** The line on which a piece of text stands, counted from 1. */
     int lineOf(String path, String piece) {
         String text = files.get(path);
-        return (int) text.substring(0, text.indexOf(piece)).chars().filter(c -> c == '\n').count() + 1;
+        return (int) text.substring(0, text.indexOf(piece))
+                        .chars()
+                        .filter(c -> c == '\n')
+                        .count()
+                + 1;
     }
 
     Map<String, String> files() {
