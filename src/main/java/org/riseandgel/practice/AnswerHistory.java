@@ -62,8 +62,7 @@ public class AnswerHistory {
         return new Page(lines.subList(0, Math.min(PAGE, lines.size())), lines.size() > PAGE);
     }
 
-    private record Found(
-            UUID draw, String exercise, String version, String skill, long seed, StoredAnswer answer) {}
+    private record Found(UUID draw, String exercise, String version, String skill, long seed, StoredAnswer answer) {}
 
     private static Found found(Row row) throws SQLException {
         return new Found(
