@@ -32,6 +32,7 @@ final class BodyReader {
     private final Map<String, Worked> byName = new HashMap<>();
     private final List<Worked> worked = new ArrayList<>();
     private final List<String> drawn = new ArrayList<>();
+    private boolean worksSomething;
 
     private BodyReader(int linesBefore, FiguresOfStage figures, Catalogue catalogue, Problems problems) {
         this.linesBefore = linesBefore;
@@ -60,7 +61,7 @@ final class BodyReader {
         if (drawn.isEmpty()) {
             problems.add(linesBefore + 1, "body", "has no figure; draw at least one and show it in a figure block");
         }
-        if (worked.isEmpty()) {
+        if (!worksSomething) {
             problems.add(linesBefore + 1, "body", "has no worked example; add at least one worked block");
         }
         BodyCheck check = new BodyCheck(linesBefore, byName, problems);
@@ -129,6 +130,7 @@ final class BodyReader {
     }
 
     private Optional<LessonBlock> worked(Fields fields, int line) {
+        worksSomething = true;
         Optional<Worked> read = WorkedReader.read(fields, catalogue);
         read.ifPresentOrElse(
                 one -> {

@@ -43,8 +43,8 @@ final class Fields {
         return Optional.empty();
     }
 
-    int line() {
-        return mapping.line();
+    Problems problems() {
+        return problems;
     }
 
     int lineOf(String name) {
@@ -122,9 +122,9 @@ final class Fields {
     }
 
     /** A group of names with single values, in the order written. */
-    Map<String, String> pairs(String name) {
+    Map<String, Line> pairs(String name) {
         asked.add(name);
-        Map<String, String> pairs = new LinkedHashMap<>();
+        Map<String, Line> pairs = new LinkedHashMap<>();
         if (isMissing(name)) {
             problem(name, "is missing; write “" + name + ": { … }”");
         } else if (mapping.entries().get(name).value() instanceof YamlNode.Mapping group) {
@@ -149,9 +149,9 @@ final class Fields {
         });
     }
 
-    private void pair(String field, String key, YamlNode.Entry entry, Map<String, String> pairs) {
+    private void pair(String field, String key, YamlNode.Entry entry, Map<String, Line> pairs) {
         if (entry.value() instanceof YamlNode.Scalar scalar) {
-            pairs.put(key, textOf(scalar));
+            pairs.put(key, new Line(entry.line(), textOf(scalar)));
         } else {
             problems.add(entry.line(), path + field, "must be one value");
         }

@@ -8,19 +8,11 @@ import java.util.regex.Pattern;
 import org.riseandgel.bench.Calculation;
 import org.riseandgel.bench.Catalogue;
 import org.riseandgel.bench.Given;
-import org.riseandgel.bench.Input;
-import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.core.quantity.NumberReader;
 import org.riseandgel.core.quantity.OutOfRangeException;
-import org.riseandgel.core.quantity.Quantity;
-import org.riseandgel.core.quantity.QuantityKind;
-import org.riseandgel.core.quantity.Reading;
-import org.riseandgel.core.quantity.Unit;
 
 /** Reads a worked block and works it once, so that whatever is wrong with it is found when the lesson is loaded. */
 final class WorkedReader {
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]{0,39}");
-    private static final NumberReader NUMBERS = NumberReader.of(DecimalMark.POINT);
 
     private final Catalogue catalogue;
     private final Fields fields;
@@ -47,7 +39,7 @@ final class WorkedReader {
         if (calculation.isEmpty() && !id.isEmpty()) {
             problem("calculation", "“%s” is not in the bench; use one of %s".formatted(id, ids()));
         }
-        Map<String, String> typed = fields.pairs("inputs");
+        Map<String, Fields.Line> typed = fields.pairs("inputs");
         List<Fields.Line> results = fields.isMissing("results") ? List.of() : fields.texts("results");
         fields.noOthers();
         return calculation.flatMap(known -> worked(name, title, story, known, typed, results));
@@ -58,14 +50,14 @@ final class WorkedReader {
             String title,
             String story,
             Calculation calculation,
-            Map<String, String> typed,
+            Map<String, Fields.Line> typed,
             List<Fields.Line> results) {
-        Given given = given(calculation, typed);
+        Optional<Given> given = WorkedInputs.read(calculation, typed, fields.lineOf("inputs"), fields.problems());
         List<String> shown = shown(calculation, results);
-        if (!sound) {
+        if (!sound || given.isEmpty()) {
             return Optional.empty();
         }
-        Worked worked = new Worked(name, title, story, catalogue, calculation, given, shown);
+        Worked worked = new Worked(name, title, story, catalogue, calculation, given.get(), shown);
         try {
             worked.run();
             return Optional.of(worked);
@@ -73,71 +65,6 @@ final class WorkedReader {
             problem("inputs", "cannot be worked: " + impossible.getMessage());
             return Optional.empty();
         }
-    }
-
-    private Given given(Calculation calculation, Map<String, String> typed) {
-        Given given = Given.defaultsOf(calculation);
-        for (Input input : calculation.inputs()) {
-            String text = typed.get(input.name());
-            if (text != null) {
-                given = input instanceof Input.Choice choice
-                        ? choose(given, choice, text)
-                        : measure(given, input, text);
-            } else if (input instanceof Input.Measured measured && measured.byDefault() == null) {
-                problem(
-                        "inputs",
-                        "%s is missing; write %s: … %s"
-                                .formatted(
-                                        input.name(),
-                                        input.name(),
-                                        measured.unit().code()));
-            }
-        }
-        List<String> names = calculation.inputs().stream().map(Input::name).toList();
-        for (String name : typed.keySet()) {
-            if (!names.contains(name)) {
-                problem(
-                        "inputs",
-                        "%s is not an input of %s; use %s".formatted(name, calculation.id(), String.join(", ", names)));
-            }
-        }
-        return given;
-    }
-
-    private Given choose(Given given, Input.Choice choice, String text) {
-        List<String> values = choice.options().stream().map(Input.Option::value).toList();
-        if (!values.contains(text)) {
-            problem(
-                    "inputs",
-                    "%s is “%s”, must be one of %s".formatted(choice.name(), text, String.join(", ", values)));
-            return given;
-        }
-        return given.choosing(choice.name(), text);
-    }
-
-    private Given measure(Given given, Input input, String text) {
-        Reading reading = NUMBERS.read(text);
-        if (!reading.ok()) {
-            problem("inputs", input.name() + ": " + reading.message());
-            return given;
-        }
-        QuantityKind kind = input instanceof Input.Measured measured ? measured.kind() : null;
-        Unit unit = reading.typedUnit().orElse(Unit.ONE);
-        Unit meant = kind == null ? unit : unit.whenAskedFor(kind);
-        if (kind != null && meant.kind() != kind) {
-            problem(
-                    "inputs",
-                    "%s is “%s”, must be a %s such as 1 %s"
-                            .formatted(
-                                    input.name(),
-                                    text,
-                                    kind.words(),
-                                    ((Input.Measured) input).unit().code()));
-            return given;
-        }
-        Quantity quantity =
-                Quantity.ofBase(meant.kind(), meant.toBase(reading.value()).toDouble());
-        return given.with(input.name(), quantity, meant);
     }
 
     private List<String> shown(Calculation calculation, List<Fields.Line> wanted) {
