@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.heading.anchor.IdGenerator;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Code;
@@ -38,6 +39,7 @@ final class BodyCheck extends AbstractVisitor {
     private final List<LinkUse> links = new ArrayList<>();
     private int words;
     private int lastLevel = 1;
+    private String lastHeading = "";
 
     /** A worked name that maps to null was reported already. */
     BodyCheck(int linesBefore, Map<String, Worked> worked, Problems problems) {
@@ -72,6 +74,11 @@ final class BodyCheck extends AbstractVisitor {
     @Override
     public void visit(CustomBlock block) {
         visitChildren(block);
+        if (block instanceof TableBlock) {
+            LessonBlock frame = new LessonBlock.Scrolled(lineOf(block), lastHeading);
+            block.insertBefore(frame);
+            frame.appendChild(block);
+        }
     }
 
     @Override
@@ -85,6 +92,7 @@ final class BodyCheck extends AbstractVisitor {
         }
         lastLevel = level;
         String text = wordsOf(heading);
+        lastHeading = text;
         headings.put(heading, new Heading(level, anchors.generateId(text), text));
     }
 
