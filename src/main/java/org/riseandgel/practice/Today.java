@@ -10,6 +10,7 @@ import java.util.UUID;
 import org.riseandgel.course.Content;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.course.Lesson;
+import org.riseandgel.course.LessonsRead;
 import org.riseandgel.course.Skill;
 import org.riseandgel.course.Stage;
 import org.riseandgel.practice.SkillLists.SkillCard;
