@@ -5,7 +5,7 @@ final class Addresses {
     private Addresses() {}
 
     static String practice(String skill) {
-        return "/practice/" + skill;
+        return "/practice#" + skill;
     }
 
     static String bench(String calculation) {

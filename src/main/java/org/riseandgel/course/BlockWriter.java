@@ -34,6 +34,7 @@ final class BlockWriter implements NodeRenderer {
                 LessonBlock.WorkedOut.class,
                 LessonBlock.Warned.class,
                 LessonBlock.Beside.class,
+                LessonBlock.Scrolled.class,
                 InlineNumber.class);
     }
 
@@ -47,6 +48,8 @@ final class BlockWriter implements NodeRenderer {
             warned(warned);
         } else if (node instanceof LessonBlock.Beside beside) {
             beside(beside);
+        } else if (node instanceof LessonBlock.Scrolled scrolled) {
+            scrolled(scrolled);
         } else if (node instanceof InlineNumber number) {
             number(number);
         }
@@ -117,6 +120,18 @@ final class BlockWriter implements NodeRenderer {
         html.tag("/summary");
         children(beside);
         html.tag("/details");
+        html.line();
+    }
+
+    private void scrolled(LessonBlock.Scrolled scrolled) {
+        Map<String, String> frame = new LinkedHashMap<>();
+        frame.put("class", "scroller");
+        frame.put("tabindex", "0");
+        frame.put("role", "region");
+        frame.put("aria-label", scrolled.label.isEmpty() ? "Table" : "Table: " + scrolled.label);
+        html.tag("div", frame);
+        children(scrolled);
+        html.tag("/div");
         html.line();
     }
 

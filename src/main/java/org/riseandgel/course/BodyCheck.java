@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.heading.anchor.IdGenerator;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Code;
@@ -38,6 +39,7 @@ final class BodyCheck extends AbstractVisitor {
     private final List<LinkUse> links = new ArrayList<>();
     private int words;
     private int lastLevel = 1;
+    private String lastHeading = "";
 
     /** A worked name that maps to null was reported already. */
     BodyCheck(int linesBefore, Map<String, Worked> worked, Problems problems) {
@@ -72,6 +74,11 @@ final class BodyCheck extends AbstractVisitor {
     @Override
     public void visit(CustomBlock block) {
         visitChildren(block);
+        if (block instanceof TableBlock) {
+            LessonBlock frame = new LessonBlock.Scrolled(lineOf(block), lastHeading);
+            block.insertBefore(frame);
+            frame.appendChild(block);
+        }
     }
 
     @Override
@@ -85,6 +92,7 @@ final class BodyCheck extends AbstractVisitor {
         }
         lastLevel = level;
         String text = wordsOf(heading);
+        lastHeading = text;
         headings.put(heading, new Heading(level, anchors.generateId(text), text));
     }
 
@@ -137,20 +145,23 @@ final class BodyCheck extends AbstractVisitor {
         int from = 0;
         Node last = text;
         while (number.find()) {
-            last = after(last, new Text(literal.substring(from, number.start())));
+            last = after(last, plain(literal.substring(from, number.start()), text));
             Node value = numberOrNull(number.group(1), number.group(2), lineOf(text));
             last = value == null ? last : after(last, value);
             from = number.end();
         }
-        String rest = literal.substring(from);
-        if (rest.contains("{{")) {
+        after(last, plain(literal.substring(from), text));
+        text.unlink();
+    }
+
+    private Text plain(String literal, Text from) {
+        if (literal.contains("{{")) {
             problems.add(
-                    lineOf(text),
+                    lineOf(from),
                     "number",
                     "“{{” must be followed by the name of a worked block, a point, a result and “}}”");
         }
-        after(last, new Text(rest));
-        text.unlink();
+        return new Text(literal);
     }
 
     private static Node after(Node last, Node next) {

@@ -2,6 +2,7 @@ package org.riseandgel.course;
 
 import java.util.List;
 import java.util.Map;
+import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.Node;
 import org.commonmark.renderer.html.HtmlRenderer;
@@ -19,6 +20,8 @@ final class BodyWriter {
                 .attributeProviderFactory(context -> (node, tag, attributes) -> {
                     if (headings.containsKey(node)) {
                         attributes.put("id", headings.get(node).anchor());
+                    } else if (node instanceof TableCell cell && cell.isHeader()) {
+                        attributes.put("scope", "col");
                     }
                 })
                 .nodeRendererFactory(context -> new BlockWriter(context, mark))

@@ -61,4 +61,14 @@ abstract sealed class LessonBlock extends CustomBlock {
             this.title = title;
         }
     }
+
+    /** A table, which scrolls by itself where the page is too narrow for it. */
+    static final class Scrolled extends LessonBlock {
+        final String label;
+
+        Scrolled(int line, String label) {
+            super(line);
+            this.label = label;
+        }
+    }
 }

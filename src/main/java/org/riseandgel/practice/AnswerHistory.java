@@ -1,18 +1,12 @@
 package org.riseandgel.practice;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.math.BigInteger;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.bench.Slip;
 import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.core.quantity.Figures;
-import org.riseandgel.core.quantity.Rational;
-import org.riseandgel.core.quantity.Reading;
-import org.riseandgel.core.quantity.ReadingOutcome;
-import org.riseandgel.core.quantity.Unit;
 import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.platform.school.SchoolSettings;
 import org.riseandgel.platform.sql.Row;
@@ -62,8 +56,7 @@ public class AnswerHistory {
         return new Page(lines.subList(0, Math.min(PAGE, lines.size())), lines.size() > PAGE);
     }
 
-    private record Found(
-            UUID draw, String exercise, String version, String skill, long seed, StoredAnswer answer) {}
+    private record Found(UUID draw, String exercise, String version, String skill, long seed, StoredAnswer answer) {}
 
     private static Found found(Row row) throws SQLException {
         return new Found(
@@ -85,7 +78,7 @@ public class AnswerHistory {
                 drawn.map(draw -> draw.template().title()).orElse(found.exercise),
                 drawn.map(draw -> draw.prompt(answer.part(), mark)).orElse(""),
                 answer.typed(),
-                read(answer, mark),
+                answer.reading().echo(mark),
                 answer.expected(),
                 VerdictWords.of(answer.verdict()),
                 Optional.ofNullable(answer.slip())
@@ -94,14 +87,5 @@ public class AnswerHistory {
                         .orElse(""),
                 answer.hints(),
                 answer.answeredAt());
-    }
-
-    /** The stored number and unit in plain notation, whatever the school's decimal mark was when it was typed. */
-    static String read(StoredAnswer answer, DecimalMark mark) {
-        String[] fraction = answer.readValue().split("/", 2);
-        Rational value = new Rational(
-                new BigInteger(fraction[0]), fraction.length == 1 ? BigInteger.ONE : new BigInteger(fraction[1]));
-        Unit unit = Unit.byCode(answer.readUnit()).orElse(null);
-        return new Reading(answer.typed(), ReadingOutcome.OK, value, unit, Figures.UNSTATED, "", List.of()).echo(mark);
     }
 }

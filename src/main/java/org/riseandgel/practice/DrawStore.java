@@ -86,7 +86,8 @@ class DrawStore {
     record Before(Optional<UUID> open, Optional<String> lastExercise) {}
 
     Before before(UUID person, String skill, int level) {
-        return sql.list(
+        return sql
+                .list(
                         """
                         SELECT id, exercise_id, finished_at IS NULL AND level = ? AS open FROM draw
                         WHERE person_id = ? AND skill = ?
@@ -98,8 +99,8 @@ class DrawStore {
                         level)
                 .stream()
                 .findFirst()
-                .map(found -> new Before(
-                        found.open ? Optional.of(found.id) : Optional.empty(), Optional.of(found.exercise)))
+                .map(found ->
+                        new Before(found.open ? Optional.of(found.id) : Optional.empty(), Optional.of(found.exercise)))
                 .orElse(new Before(Optional.empty(), Optional.empty()));
     }
 

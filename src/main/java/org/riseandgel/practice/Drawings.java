@@ -7,8 +7,8 @@ import java.util.Optional;
 import org.jboss.logging.Logger;
 import org.riseandgel.core.quantity.OutOfRangeException;
 import org.riseandgel.course.CourseContent;
-import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.BrokenContentException;
+import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.ExerciseTemplate;
 
 /**
@@ -83,8 +83,7 @@ class Drawings {
 
     private Optional<ExerciseTemplate> stored(Version key, String skill) {
         String path = "exercises/" + skill + "/" + key.exercise + ".yaml";
-        return store.versionText(key.exercise, key.version)
-                .flatMap(text -> parsed(path, text));
+        return store.versionText(key.exercise, key.version).flatMap(text -> parsed(path, text));
     }
 
     private Optional<ExerciseTemplate> parsed(String path, String text) {

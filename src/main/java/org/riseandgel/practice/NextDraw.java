@@ -113,8 +113,8 @@ class NextDraw {
                 0,
                 List.of(),
                 Standing.NONE);
-        return store.add(draw, template.file().text())
-                .or(() -> store.before(person, template.skill(), template.level()).open());
+        return store.add(draw, template.file().text()).or(() -> store.before(person, template.skill(), template.level())
+                .open());
     }
 
     private Instant now() {

@@ -69,9 +69,8 @@ public class Practice {
 
     /** One answered part with its feedback; empty when the draw is not theirs or the part is not answered. */
     public Optional<Answered> answered(UUID person, UUID draw, int part) {
-        return store.load(person, draw)
-                .flatMap(stored -> stored.answer(part)
-                        .flatMap(answer -> drawings.of(stored).map(drawn -> views.answered(drawn, answer))));
+        return store.load(person, draw).flatMap(stored -> stored.answer(part)
+                .flatMap(answer -> drawings.of(stored).map(drawn -> views.answered(drawn, answer))));
     }
 
     /** What an answer to the open part would be read as; nothing is stored and nothing is said about closeness. */

@@ -39,11 +39,15 @@ final class PracticeExtensions {
 
     /** A moment as the school's calendar and clock say it; empty when there is none. */
     static String inSchoolTime(Instant moment) {
-        return moment == null ? "" : Arc.container().instance(SchoolTime.class).get().dateAndTime(moment);
+        return moment == null
+                ? ""
+                : Arc.container().instance(SchoolTime.class).get().dateAndTime(moment);
     }
 
     /** The day of a moment; empty when there is none. */
     static String onSchoolDay(Instant moment) {
-        return moment == null ? "" : Arc.container().instance(SchoolTime.class).get().date(moment);
+        return moment == null
+                ? ""
+                : Arc.container().instance(SchoolTime.class).get().date(moment);
     }
 }

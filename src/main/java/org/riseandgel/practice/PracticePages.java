@@ -142,11 +142,9 @@ public class PracticePages {
     /** One's own answers. */
     @GET
     @Path("/answers")
-    public TemplateInstance answers(
-            @RestQuery @DefaultValue("1") int page, @RestQuery @DefaultValue("") String skill) {
+    public TemplateInstance answers(@RestQuery @DefaultValue("1") int page, @RestQuery @DefaultValue("") String skill) {
         int asked = Math.max(1, page);
-        AnswerHistory.Page found =
-                history.of(viewer.getId(), Optional.of(skill).filter(one -> !one.isEmpty()), asked);
+        AnswerHistory.Page found = history.of(viewer.getId(), Optional.of(skill).filter(one -> !one.isEmpty()), asked);
         return Templates.answers(found, asked, skill, skills.choices());
     }
 

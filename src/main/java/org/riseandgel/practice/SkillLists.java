@@ -36,8 +36,8 @@ public class SkillLists {
         /** The level of the exercises that one press leads to. */
         public int offered() {
             return levels.stream()
-                    .min((one, other) -> Integer.compare(
-                            Math.abs(one - standing.level()), Math.abs(other - standing.level())))
+                    .min((one, other) ->
+                            Integer.compare(Math.abs(one - standing.level()), Math.abs(other - standing.level())))
                     .orElse(1);
         }
     }

@@ -71,8 +71,8 @@ public class Standings {
     private record Both(StandingView standing, OpenDraw draw) {}
 
     private static Both both(Row row) throws SQLException {
-        OpenDraw draw = new OpenDraw(
-                row.uuid("id"), row.text("skill"), row.number("draw_level"), row.instant("drawn_at"));
+        OpenDraw draw =
+                new OpenDraw(row.uuid("id"), row.text("skill"), row.number("draw_level"), row.instant("drawn_at"));
         return new Both(view(row), draw);
     }
 

@@ -1,6 +1,14 @@
 package org.riseandgel.practice;
 
+import java.math.BigInteger;
 import java.time.Instant;
+import java.util.List;
+import org.riseandgel.core.quantity.Figures;
+import org.riseandgel.core.quantity.Rational;
+import org.riseandgel.core.quantity.Reading;
+import org.riseandgel.core.quantity.ReadingOutcome;
+import org.riseandgel.core.quantity.Unit;
+import org.riseandgel.exercise.Verdict;
 
 /**
  * An answer as it was stored, never changed afterwards.
@@ -31,11 +39,23 @@ public record StoredAnswer(
         Instant shownAt,
         Instant answeredAt,
         String coreVersion) {
-    /** The verdict of a right answer, as it is stored. */
-    static final String RIGHT = "RIGHT";
-
     /** Whether the answer was right. */
     public boolean isRight() {
-        return RIGHT.equals(verdict);
+        return Verdict.valueOf(verdict).isRight();
+    }
+
+    /** The number and unit as they were read then, whatever the school's decimal mark is now. */
+    Reading reading() {
+        String[] fraction = readValue.split("/", 2);
+        Rational value = new Rational(
+                new BigInteger(fraction[0]), fraction.length == 1 ? BigInteger.ONE : new BigInteger(fraction[1]));
+        return new Reading(
+                typed,
+                ReadingOutcome.OK,
+                value,
+                Unit.byCode(readUnit).orElse(null),
+                readFigures.equals(Figures.EXACT.toString()) ? Figures.EXACT : Figures.UNSTATED,
+                "",
+                List.of());
     }
 }

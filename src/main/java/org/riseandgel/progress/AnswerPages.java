@@ -42,11 +42,7 @@ public class AnswerPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance answers(
-                PersonView person,
-                AnswerHistory.Page history,
-                int page,
-                String skill,
-                List<SkillLists.Choice> choices);
+                PersonView person, AnswerHistory.Page history, int page, String skill, List<SkillLists.Choice> choices);
 
         static native TemplateInstance answer(PersonView person, Answered answered, String story);
 
@@ -58,8 +54,7 @@ public class AnswerPages {
             @RestPath UUID person, @RestQuery @DefaultValue("1") int page, @RestQuery @DefaultValue("") String skill) {
         PersonView seen = seen(person);
         int asked = Math.max(1, page);
-        AnswerHistory.Page found =
-                history.of(person, Optional.of(skill).filter(one -> !one.isEmpty()), asked);
+        AnswerHistory.Page found = history.of(person, Optional.of(skill).filter(one -> !one.isEmpty()), asked);
         return Templates.answers(seen, found, asked, skill, skills.choices());
     }
 
@@ -76,9 +71,6 @@ public class AnswerPages {
     /** The person, if the viewer may see their answers. */
     private PersonView seen(UUID person) {
         boolean may = viewer.isOffice() || people.teaches(viewer.getId(), person);
-        return Optional.of(person)
-                .filter(one -> may)
-                .flatMap(people::find)
-                .orElseThrow(NotFoundException::new);
+        return Optional.of(person).filter(one -> may).flatMap(people::find).orElseThrow(NotFoundException::new);
     }
 }

@@ -60,6 +60,13 @@ public class AccountResource {
         return Templates.account(person, lines, done);
     }
 
+    /** Asked by a page that is about to be left alone for too long; being asked is what keeps the sign-in. */
+    @GET
+    @Path("still-here")
+    public Response stillHere() {
+        return Response.noContent().build();
+    }
+
     @POST
     @Path("sign-ins/{id}/end")
     public Response end(@RestPath UUID id) {

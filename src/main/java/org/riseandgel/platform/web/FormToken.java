@@ -23,6 +23,7 @@ public class FormToken {
     private static final String COOKIE = "rg-form";
     private static final String SECURE_COOKIE = "__Host-rg-form";
     private static final int COOKIE_BYTES = 16;
+    private static final int SHORTEST_KEY = 32;
 
     private static final SecureRandom RANDOM = new SecureRandom();
 
@@ -31,12 +32,12 @@ public class FormToken {
     private final byte[] key;
     private String fresh;
 
-    FormToken(
-            RoutingContext routing,
-            Caller caller,
-            @ConfigProperty(name = "quarkus.rest-csrf.token-signature-key") String key) {
+    FormToken(RoutingContext routing, Caller caller, @ConfigProperty(name = "riseandgel.form-key") String key) {
         this.routing = routing;
         this.caller = caller;
+        if (key.length() < SHORTEST_KEY) {
+            throw new IllegalStateException("riseandgel.form-key must have at least " + SHORTEST_KEY + " characters");
+        }
         this.key = key.getBytes(StandardCharsets.UTF_8);
     }
 
