@@ -91,8 +91,10 @@ CREATE TABLE sign_in_failure (
     subject      text        NOT NULL,
     failures     integer     NOT NULL,
     last_at      timestamptz NOT NULL,
-    CONSTRAINT sign_in_failure_pk PRIMARY KEY (subject)
+    CONSTRAINT sign_in_failure_pk PRIMARY KEY (subject),
+    CONSTRAINT sign_in_failure_count CHECK (failures >= 0)
 );
+CREATE INDEX sign_in_failure_by_time ON sign_in_failure (last_at);
 
 -- Who did what to whom; the application may add and read, never change.
 CREATE TABLE audit_entry (
@@ -106,6 +108,7 @@ CREATE TABLE audit_entry (
     CONSTRAINT audit_entry_pk PRIMARY KEY (id)
 );
 CREATE INDEX audit_entry_by_time ON audit_entry (at);
+CREATE INDEX audit_entry_by_subject ON audit_entry (subject, at);
 
 -- The text of every exercise version that was ever drawn, so that a draw can be graded and explained for ever.
 CREATE TABLE exercise_version (
@@ -125,14 +128,17 @@ CREATE TABLE draw (
     level       smallint    NOT NULL,
     seed        bigint      NOT NULL,
     drawn_at    timestamptz NOT NULL,
+    hints_shown smallint    NOT NULL DEFAULT 0,
     finished_at timestamptz,
     CONSTRAINT draw_pk PRIMARY KEY (id),
     CONSTRAINT draw_person_fk FOREIGN KEY (person_id) REFERENCES person (id),
     CONSTRAINT draw_version_fk FOREIGN KEY (exercise_id, version) REFERENCES exercise_version (exercise_id, version),
-    CONSTRAINT draw_level_known CHECK (level BETWEEN 1 AND 3)
+    CONSTRAINT draw_level_known CHECK (level BETWEEN 1 AND 3),
+    CONSTRAINT draw_hints_counted CHECK (hints_shown >= 0)
 );
-CREATE INDEX draw_by_person ON draw (person_id, drawn_at DESC);
-CREATE INDEX draw_open_by_person ON draw (person_id, skill) WHERE finished_at IS NULL;
+CREATE INDEX draw_by_person ON draw (person_id, skill, drawn_at DESC);
+-- Nobody draws again and again until the numbers are easy: an open draw is taken up again.
+CREATE UNIQUE INDEX draw_open_once ON draw (person_id, skill, level) WHERE finished_at IS NULL;
 
 -- One row per part of a draw, at most: a second answer to the same part meets the primary key.
 CREATE TABLE answer (
@@ -174,10 +180,13 @@ CREATE TABLE skill_standing (
     wrong_in_row  integer     NOT NULL,
     right_in_row  integer     NOT NULL,
     level         smallint    NOT NULL,
+    rung          smallint    NOT NULL,
+    run           smallint    NOT NULL,
     CONSTRAINT skill_standing_pk PRIMARY KEY (person_id, skill),
     CONSTRAINT skill_standing_person_fk FOREIGN KEY (person_id) REFERENCES person (id),
     CONSTRAINT skill_standing_counts CHECK (right_answers BETWEEN 0 AND answers),
-    CONSTRAINT skill_standing_average CHECK (average BETWEEN 0 AND 1)
+    CONSTRAINT skill_standing_average CHECK (average BETWEEN 0 AND 1),
+    CONSTRAINT skill_standing_levels CHECK (level BETWEEN 1 AND 3 AND rung BETWEEN 1 AND 3)
 );
 
 CREATE TABLE lesson_read (
@@ -217,7 +226,7 @@ BEGIN
         GRANT SELECT, INSERT, DELETE ON person_role TO "${app_role}";
         GRANT SELECT, INSERT, UPDATE, DELETE ON sign_in_failure TO "${app_role}";
         GRANT SELECT, INSERT ON audit_entry, exercise_version, answer, lesson_read TO "${app_role}";
-        GRANT SELECT, INSERT, UPDATE (finished_at) ON draw TO "${app_role}";
+        GRANT SELECT, INSERT, UPDATE (finished_at, hints_shown) ON draw TO "${app_role}";
         GRANT EXECUTE ON FUNCTION erase_demo() TO "${app_role}";
     END IF;
 END;

@@ -1,13 +1,11 @@
 package org.riseandgel.bench;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.riseandgel.core.quantity.Quantity;
+import org.riseandgel.core.quantity.Rounding;
 import org.riseandgel.core.quantity.Unit;
 
 /**
@@ -15,7 +13,7 @@ import org.riseandgel.core.quantity.Unit;
  * it comes: rounding there is no slip.
  */
 final class EarlyRounding implements Work {
-    private static final MathContext TWO_FIGURES = new MathContext(2, RoundingMode.HALF_UP);
+    private static final int FIGURES_KEPT = 2;
 
     private final Map<String, Quantity> values = new LinkedHashMap<>();
     private final Map<Quantity, Quantity> beforeRounding = new IdentityHashMap<>();
@@ -61,7 +59,7 @@ final class EarlyRounding implements Work {
 
     @SuppressWarnings("unchecked") // a quantity of the same kind is of the same class
     private static <Q extends Quantity> Q rounded(Q value, Unit unit) {
-        double number = new BigDecimal(value.in(unit)).round(TWO_FIGURES).doubleValue();
+        double number = Rounding.toSignificant(value.in(unit), FIGURES_KEPT);
         return (Q) Quantity.of(number, unit);
     }
 }

@@ -12,45 +12,32 @@ final class InputRange {
 
     private InputRange() {}
 
-    /** Checks every measured input of a calculation that was given. */
+    /**
+     * Checks every measured input of a calculation that was given.
+     *
+     * @throws OutOfRangeException with what, value and interval in the input's own unit
+     */
     static void check(Calculation calculation, Given given) {
         QuantityText text = QuantityText.of(DecimalMark.POINT);
         for (Input input : calculation.inputs()) {
             if (input instanceof Input.Measured measured && given.quantities().containsKey(measured.name())) {
-                check(measured, given.get(measured.name(), Quantity.class), text);
+                check(measured, given.get(measured.name(), Quantity.class).in(measured.unit()), text);
             }
         }
     }
 
-    /**
-     * Checks one input.
-     *
-     * @throws OutOfRangeException with what, value and interval in the input's own unit
-     */
-    static void check(Input.Measured input, Quantity quantity, QuantityText text) {
-        if (quantity.kind() != input.kind()) {
-            throw OutOfRangeException.because(
-                    input.label(),
-                    "%s is a %s, must be a %s"
-                            .formatted(
-                                    input.label(),
-                                    quantity.kind().words(),
-                                    input.kind().words()));
-        }
-        double value = quantity.in(input.unit());
+    /** Checks one input, the number being in the input's own unit. */
+    static void check(Input.Measured input, double number, QuantityText text) {
         double slack = HAIR * Math.max(Math.abs(input.low()), Math.abs(input.high()));
-        if (!(value >= input.low() - slack && value <= input.high() + slack)) {
-            throw OutOfRangeException.because(input.label(), words(input, quantity, text));
+        if (!(number >= input.low() - slack && number <= input.high() + slack)) {
+            throw OutOfRangeException.because(input.label(), words(input, number, text));
         }
     }
 
-    private static String words(Input.Measured input, Quantity quantity, QuantityText text) {
+    private static String words(Input.Measured input, double number, QuantityText text) {
         Unit unit = input.unit();
         return "%s is %s, must be from %s to %s"
                 .formatted(
-                        input.label(),
-                        text.of(quantity, unit),
-                        text.of(Quantity.of(input.low(), unit), unit),
-                        text.of(Quantity.of(input.high(), unit), unit));
+                        input.label(), text.of(number, unit), text.of(input.low(), unit), text.of(input.high(), unit));
     }
 }

@@ -5,18 +5,23 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.core.quantity.NumberWriter;
 import org.riseandgel.core.quantity.Quantity;
+import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.core.quantity.Unit;
 
-/** Writes quantities for people, with the school's decimal mark and a no-break space before the unit. */
+/** Writes quantities and the texts around them for people, with the school's decimal mark. */
 public final class QuantityText {
     private static final MathContext FIGURES = new MathContext(5, RoundingMode.HALF_UP);
+    private static final int MOST_PLACES = 12;
     private static final char NO_BREAK_SPACE = '\u00a0';
 
     private final DecimalMark mark;
+    private final NumberWriter writer;
 
     private QuantityText(DecimalMark mark) {
         this.mark = mark;
+        this.writer = NumberWriter.of(mark);
     }
 
     /** Writing with that mark. */
@@ -26,27 +31,22 @@ public final class QuantityText {
 
     /** To five figures at most, without zeros that say nothing. */
     public String of(Quantity quantity, Unit unit) {
-        return number(quantity, unit) + suffix(unit);
+        return of(quantity.in(unit), unit);
+    }
+
+    /** As {@link #of(Quantity, Unit)}, for a number that need not be a possible quantity. */
+    public String of(double number, Unit unit) {
+        return number(number) + suffix(unit);
     }
 
     /** As {@link #of(Quantity, Unit)} without the unit. */
     public String number(Quantity quantity, Unit unit) {
-        return marked(new BigDecimal(quantity.in(unit)).round(FIGURES).stripTrailingZeros());
+        return number(quantity.in(unit));
     }
 
     /** Rounded to the readability of an instrument; 0 stands for no instrument. */
     public String toReadability(Quantity quantity, Unit unit, double readability) {
-        return numberToReadability(quantity, unit, readability) + suffix(unit);
-    }
-
-    /** As {@link #toReadability} without the unit. */
-    public String numberToReadability(Quantity quantity, Unit unit, double readability) {
-        if (readability == 0) {
-            return number(quantity, unit);
-        }
-        BigDecimal step = BigDecimal.valueOf(readability).stripTrailingZeros();
-        BigDecimal steps = new BigDecimal(quantity.in(unit)).divide(step, 0, RoundingMode.HALF_UP);
-        return marked(steps.multiply(step).setScale(Math.max(0, step.scale()), RoundingMode.HALF_UP));
+        return readability == 0 ? of(quantity, unit) : writer.with(quantity, unit, readability);
     }
 
     /** A text with {@code {}} for each number, filled in. */
@@ -64,8 +64,18 @@ public final class QuantityText {
         return filled.append(text.substring(from)).toString();
     }
 
-    /** A sentence of the core, which writes points, with the school's mark between digits. */
+    /** A refusal of the core, which writes points and no full stop, as a sentence with the school's decimal mark. */
     public String sentence(String words) {
+        return closed(marked(words));
+    }
+
+    /** The words with a full stop behind them, and a capital letter in front. */
+    String closed(String words) {
+        String capital = Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return words.endsWith(".") ? capital : capital + ".";
+    }
+
+    private String marked(String words) {
         StringBuilder written = new StringBuilder(words);
         for (int i = 1; i < words.length() - 1; i++) {
             boolean between = Character.isDigit(words.charAt(i - 1)) && Character.isDigit(words.charAt(i + 1));
@@ -76,8 +86,11 @@ public final class QuantityText {
         return written.toString();
     }
 
-    private String marked(BigDecimal number) {
-        return number.toPlainString().replace('.', mark.mark());
+    private String number(double value) {
+        BigDecimal rounded = new BigDecimal(value).round(FIGURES).stripTrailingZeros();
+        return rounded.scale() > MOST_PLACES
+                ? writer.figures(value, FIGURES.getPrecision())
+                : writer.plain(Rational.of(rounded), Math.max(0, rounded.scale()));
     }
 
     private static String suffix(Unit unit) {

@@ -8,6 +8,7 @@ import org.riseandgel.core.quantity.Mass;
 import org.riseandgel.core.quantity.OutOfRangeException;
 import org.riseandgel.core.quantity.Php;
 import org.riseandgel.core.quantity.Rational;
+import org.riseandgel.core.quantity.Rounding;
 
 /**
  * A batch as a balance can weigh it: each mass rounded to the readability d, and what that does to the formula.
@@ -93,9 +94,7 @@ public record WeighingPlan(Mass readability, List<Weighing> rows) {
     }
 
     private static double rounded(double grams, double step) {
-        Rational display = Rational.ofPrinted(step);
-        BigDecimal sure = new BigDecimal(grams).round(SURE_DIGITS);
-        BigDecimal steps = Rational.of(sure).dividedBy(display).toDecimal(0);
-        return Rational.of(steps).times(display).toDouble();
+        Rational sure = Rational.of(new BigDecimal(grams).round(SURE_DIGITS));
+        return Rounding.toReadability(sure, Rational.ofPrinted(step)).toDouble();
     }
 }

@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 
 /** Rounding with ties away from zero, always on the decimal that people see. */
 public final class Rounding {
+    private static final int FEW_PLACES = 9;
     private static final int EXACT_DIGITS = 15;
     private static final int ENOUGH_DIGITS = 17;
 
@@ -37,6 +38,18 @@ public final class Rounding {
         if (!Double.isFinite(value)) {
             throw OutOfRangeException.because("value", "value is " + value + ", must be a finite number");
         }
+        double ten = 1;
+        for (int places = 0; places <= FEW_PLACES && Math.abs(value * ten) < 1e15; places++, ten *= 10) {
+            long whole = Math.round(value * ten);
+            // Both parts are exact, so the division rounds once: the decimal stands for the value if it gives it back.
+            if (whole / ten == value) {
+                return BigDecimal.valueOf(whole, places);
+            }
+        }
+        return shortestOfMany(value);
+    }
+
+    private static BigDecimal shortestOfMany(double value) {
         BigDecimal exact = new BigDecimal(value);
         for (int digits = EXACT_DIGITS; digits < ENOUGH_DIGITS; digits++) {
             BigDecimal candidate = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));

@@ -12,11 +12,13 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.sql.DataSource;
+import org.jboss.logging.Logger;
 import org.riseandgel.core.quantity.DecimalMark;
 
 /** The school's own row. Read once and kept for a few seconds, so that pages do not ask for it each time. */
 @ApplicationScoped
 public class SchoolSettings {
+    private static final Logger LOG = Logger.getLogger(SchoolSettings.class);
     private static final long KEEP_MILLIS = 5_000;
 
     private final DataSource dataSource;
@@ -38,6 +40,22 @@ public class SchoolSettings {
         Optional<School> fresh = read();
         kept.set(new Kept(fresh, System.nanoTime() / 1_000_000));
         return fresh;
+    }
+
+    /** The school as it was last read, without asking the database. */
+    public Optional<School> lastKnown() {
+        Kept last = kept.get();
+        return last == null ? Optional.empty() : last.school;
+    }
+
+    /** The school, or what was last read of it while the database cannot be asked: an error page must still appear. */
+    public Optional<School> schoolOrLastKnown() {
+        try {
+            return school();
+        } catch (IllegalStateException e) {
+            LOG.warn("The school's settings are shown as they were last read", e);
+            return lastKnown();
+        }
     }
 
     /** The school's decimal mark; a point before the school is set up. */

@@ -10,7 +10,7 @@ public final class DatabaseProperties {
     public static final String MIGRATION_URL = "quarkus.flyway.jdbc-url";
     public static final String MIGRATION_USER = "quarkus.flyway.username";
     public static final String APP_ROLE = "quarkus.flyway.placeholders.app_role";
-    public static final String CSRF_KEY = "quarkus.rest-csrf.token-signature-key";
+    public static final String CSRF_KEY = "riseandgel.form-key";
 
     private DatabaseProperties() {}
 

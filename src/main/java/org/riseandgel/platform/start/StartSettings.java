@@ -31,4 +31,10 @@ public interface StartSettings {
      */
     @WithDefault("false")
     boolean tlsAtProxy();
+
+    /**
+     * The key behind the tokens of forms, at least 32 characters. Made on the first start and kept in the data folder if
+     * absent; several nodes must be given the same one.
+     */
+    Optional<String> formKey();
 }

@@ -75,6 +75,17 @@ class RationalTest {
         assertThat(Rational.ofPrinted(value).toDouble()).isEqualTo(value);
     }
 
+    @Property
+    void aDecimalOfUpToFifteenDigitsIsFoundAgain(@ForAll("decimals") BigDecimal decimal) {
+        // Fifteen digits always survive a double (IEEE 754: floor of 52 × log10 2).
+        assertThat(Rounding.shortest(decimal.doubleValue())).isEqualTo(plain(decimal));
+    }
+
+    private static BigDecimal plain(BigDecimal decimal) {
+        BigDecimal stripped = decimal.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+    }
+
     @Example
     void theShortestDecimalIsTheOnePeopleMean() {
         assertThat(Rational.ofPrinted(0.1)).isEqualTo(Rational.of(1, 10));
@@ -106,6 +117,14 @@ class RationalTest {
                         Arbitraries.longs().between(-1_000_000_000_000L, 1_000_000_000_000L),
                         Arbitraries.longs().between(1, 1_000_000))
                 .as((above, below) -> Rational.of(above, below));
+    }
+
+    @Provide
+    Arbitrary<BigDecimal> decimals() {
+        return Combinators.combine(
+                        Arbitraries.longs().between(-999_999_999_999_999L, 999_999_999_999_999L),
+                        Arbitraries.integers().between(-10, 25))
+                .as(BigDecimal::valueOf);
     }
 
     @Provide

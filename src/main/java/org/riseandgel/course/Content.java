@@ -1,0 +1,44 @@
+package org.riseandgel.course;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.riseandgel.exercise.ExerciseLibrary;
+
+/** The whole content at one moment: the course, its lessons in reading order, and the exercises. Never changes. */
+public record Content(Course course, Map<LessonKey, Lesson> lessons, ExerciseLibrary exercises) {
+    public Content {
+        lessons = Collections.unmodifiableMap(new LinkedHashMap<>(lessons));
+    }
+
+    /** The lesson of that name in that stage. */
+    public Optional<Lesson> lesson(String stage, String lesson) {
+        return Optional.ofNullable(lessons.get(new LessonKey(stage, lesson)));
+    }
+
+    /** The lessons of a stage, in reading order. */
+    public List<Lesson> lessonsOf(Stage stage) {
+        return stage.lessons().stream()
+                .map(name -> lessons.get(new LessonKey(stage.id(), name)))
+                .filter(lesson -> lesson != null)
+                .toList();
+    }
+
+    /** The lesson before this one in the course. */
+    public Optional<Lesson> before(Lesson lesson) {
+        return neighbour(lesson, -1);
+    }
+
+    /** The lesson after this one in the course. */
+    public Optional<Lesson> after(Lesson lesson) {
+        return neighbour(lesson, 1);
+    }
+
+    private Optional<Lesson> neighbour(Lesson lesson, int step) {
+        List<Lesson> all = List.copyOf(lessons.values());
+        int at = all.indexOf(lesson) + step;
+        return at < 0 || at >= all.size() ? Optional.empty() : Optional.of(all.get(at));
+    }
+}

@@ -1,0 +1,29 @@
+package org.riseandgel.course;
+
+import java.util.List;
+
+/** The course as a path: what its page shows. */
+public record CourseView(List<StageLine> stages, boolean showsRead, int problems) {
+
+    /** A stage on the path; one without lessons is not written yet. */
+    public record StageLine(
+            int number, String id, String title, String summary, List<LessonLine> lessons, List<SkillLine> skills) {
+        public boolean isWritten() {
+            return !lessons.isEmpty();
+        }
+
+        /** How many of the lessons were read. */
+        public long getRead() {
+            return lessons.stream().filter(LessonLine::read).count();
+        }
+    }
+
+    /** A lesson in a list, with whether the person who looks has read it. */
+    public record LessonLine(String title, String address, int minutes, boolean read) {}
+
+    /** A skill in a list. */
+    public record SkillLine(String id, String title, String about) {}
+
+    /** A page of the bench. */
+    public record SheetLine(String title, String address) {}
+}

@@ -1,0 +1,46 @@
+package org.riseandgel.course;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.commonmark.node.Node;
+import org.riseandgel.bench.Calculation;
+import org.riseandgel.core.quantity.DecimalMark;
+
+/**
+ * The text of a lesson, read and checked. It is written as HTML when it is first shown with a decimal mark, worked
+ * examples and all, and kept for as long as this content is current.
+ */
+public final class LessonBody {
+    private final Node document;
+    private final Map<Node, Heading> headings;
+    private final List<Worked> worked;
+    private final Map<DecimalMark, String> written = new EnumMap<>(DecimalMark.class);
+
+    LessonBody(Node document, Map<Node, Heading> headings, List<Worked> worked) {
+        this.document = document;
+        this.headings = headings;
+        this.worked = List.copyOf(worked);
+    }
+
+    /** The text as HTML that holds nothing but what the lesson format allows. */
+    public String html(DecimalMark mark) {
+        synchronized (written) {
+            return written.computeIfAbsent(mark, asked -> new BodyWriter(headings, asked).write(document));
+        }
+    }
+
+    /** The headings, in the order of the text. */
+    public List<Heading> headings() {
+        return List.copyOf(headings.values());
+    }
+
+    /** The calculations that the worked examples use, each once. */
+    public List<Calculation> calculations() {
+        return worked.stream().map(Worked::calculation).distinct().toList();
+    }
+
+    List<Worked> worked() {
+        return worked;
+    }
+}

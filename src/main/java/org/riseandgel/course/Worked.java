@@ -1,0 +1,44 @@
+package org.riseandgel.course;
+
+import java.util.List;
+import org.riseandgel.bench.Calculation;
+import org.riseandgel.bench.Catalogue;
+import org.riseandgel.bench.Given;
+import org.riseandgel.bench.Outcome;
+import org.riseandgel.bench.QuantityText;
+import org.riseandgel.bench.Result;
+import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.core.quantity.Unit;
+
+/** A worked example: which calculation, with which numbers, and which of its results are shown. */
+record Worked(
+        String name,
+        String title,
+        String story,
+        Catalogue catalogue,
+        Calculation calculation,
+        Given given,
+        List<String> results) {
+
+    /** Works it, now. */
+    Outcome run() {
+        return catalogue.run(calculation, given);
+    }
+
+    Result result(String wanted) {
+        return calculation.results().stream()
+                .filter(result -> result.name().equals(wanted))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    boolean has(String wanted) {
+        return calculation.results().stream().anyMatch(result -> result.name().equals(wanted));
+    }
+
+    /** A result as people read it, rounded to the readability of its instrument. */
+    static String written(Outcome outcome, Result result, DecimalMark mark) {
+        Unit unit = result.unit() == null ? outcome.units().get(result.name()) : result.unit();
+        return QuantityText.of(mark).toReadability(outcome.results().get(result.name()), unit, result.readability());
+    }
+}

@@ -1,0 +1,46 @@
+package org.riseandgel.platform.web;
+
+import io.quarkus.security.ForbiddenException;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.Response;
+import java.util.UUID;
+import org.jboss.logging.Logger;
+import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+
+/** Turns what was thrown into the page that tells it. What somebody may not see looks like what is not there. */
+public class ErrorMappers {
+    private static final Logger LOG = Logger.getLogger(ErrorMappers.class);
+
+    private final ErrorPages pages;
+
+    ErrorMappers(ErrorPages pages) {
+        this.pages = pages;
+    }
+
+    @ServerExceptionMapper
+    public Response notFound(NotFoundException e) {
+        return pages.notFound();
+    }
+
+    @ServerExceptionMapper
+    public Response notAllowed(ForbiddenException e) {
+        return pages.notFound();
+    }
+
+    @ServerExceptionMapper
+    public Response refused(WebApplicationException e) {
+        Response own = e.getResponse();
+        if (own.getStatus() < 400 || own.hasEntity()) {
+            return own;
+        }
+        return own.getStatus() >= 500 ? broken(e) : pages.refused(own.getStatus());
+    }
+
+    @ServerExceptionMapper
+    public Response broken(Throwable e) {
+        String incident = UUID.randomUUID().toString().substring(0, 8);
+        LOG.errorf(e, "Incident %s", incident);
+        return pages.broken(incident);
+    }
+}

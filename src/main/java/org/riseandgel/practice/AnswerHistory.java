@@ -1,0 +1,91 @@
+package org.riseandgel.practice;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.riseandgel.bench.Slip;
+import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.platform.school.SchoolSettings;
+import org.riseandgel.platform.sql.Row;
+import org.riseandgel.platform.sql.Sql;
+
+/** The answers of a person, newest first, a page at a time. */
+@ApplicationScoped
+public class AnswerHistory {
+    /** How many answers make a page. */
+    public static final int PAGE = 25;
+
+    private final Sql sql;
+    private final Drawings drawings;
+    private final SchoolSettings school;
+
+    AnswerHistory(Sql sql, Drawings drawings, SchoolSettings school) {
+        this.sql = sql;
+        this.drawings = drawings;
+        this.school = school;
+    }
+
+    /** One page of answers and whether an older page follows. */
+    public record Page(List<AnswerLine> lines, boolean more) {}
+
+    /** The answers of a person, all or those of one skill; pages count from 1. */
+    public Page of(UUID person, Optional<String> skill, int page) {
+        DecimalMark mark = school.decimalMark();
+        List<AnswerLine> lines = sql
+                .list(
+                        """
+                        SELECT a.draw_id, d.exercise_id, d.version, d.skill, d.seed,
+                               a.part, a.typed, a.read_value, a.read_unit, a.read_figures, a.verdict, a.slip, a.expected,
+                               a.hints, a.shown_at, a.answered_at, a.core_version
+                        FROM answer a JOIN draw d ON d.id = a.draw_id
+                        WHERE a.person_id = ? AND (?::text IS NULL OR d.skill = ?)
+                        ORDER BY a.answered_at DESC, a.draw_id, a.part DESC
+                        LIMIT ? OFFSET ?""",
+                        AnswerHistory::found,
+                        person,
+                        skill.orElse(null),
+                        skill.orElse(null),
+                        PAGE + 1,
+                        (long) PAGE * (page - 1))
+                .stream()
+                .map(found -> line(found, mark))
+                .toList();
+        return new Page(lines.subList(0, Math.min(PAGE, lines.size())), lines.size() > PAGE);
+    }
+
+    private record Found(UUID draw, String exercise, String version, String skill, long seed, StoredAnswer answer) {}
+
+    private static Found found(Row row) throws SQLException {
+        return new Found(
+                row.uuid("draw_id"),
+                row.text("exercise_id"),
+                row.text("version"),
+                row.text("skill"),
+                row.longNumber("seed"),
+                DrawStore.answerRow(row));
+    }
+
+    private AnswerLine line(Found found, DecimalMark mark) {
+        Optional<DrawnExercise> drawn = drawings.of(found.exercise, found.version, found.skill, found.seed);
+        StoredAnswer answer = found.answer;
+        return new AnswerLine(
+                found.draw,
+                answer.part(),
+                found.skill,
+                drawn.map(draw -> draw.template().title()).orElse(found.exercise),
+                drawn.map(draw -> draw.prompt(answer.part(), mark)).orElse(""),
+                answer.typed(),
+                answer.reading().echo(mark),
+                answer.expected(),
+                VerdictWords.of(answer.verdict()),
+                Optional.ofNullable(answer.slip())
+                        .flatMap(Slip::byId)
+                        .map(Slip::title)
+                        .orElse(""),
+                answer.hints(),
+                answer.answeredAt());
+    }
+}

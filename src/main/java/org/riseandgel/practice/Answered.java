@@ -1,0 +1,21 @@
+package org.riseandgel.practice;
+
+import org.riseandgel.exercise.FeedbackView;
+
+/**
+ * An answered part with everything that may be said now.
+ *
+ * @param stored the answer and its verdict as they were stored
+ * @param feedback what is explained about it
+ */
+public record Answered(StoredAnswer stored, FeedbackView feedback) {
+    /** The number of the part, from 0. */
+    public int part() {
+        return stored.part();
+    }
+
+    /** The stored verdict with its words and its look. */
+    public VerdictWords verdict() {
+        return VerdictWords.of(stored.verdict());
+    }
+}

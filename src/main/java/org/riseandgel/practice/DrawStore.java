@@ -1,0 +1,265 @@
+package org.riseandgel.practice;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.riseandgel.platform.sql.Row;
+import org.riseandgel.platform.sql.Sql;
+
+/** Draws and answers in the database. */
+@ApplicationScoped
+class DrawStore {
+    private static final String LOAD =
+            """
+            SELECT d.id, d.person_id, d.exercise_id, d.version, d.skill, d.level AS draw_level, d.seed, d.drawn_at,
+                   d.finished_at, d.hints_shown,
+                   a.part, a.typed, a.read_value, a.read_unit, a.read_figures, a.verdict, a.slip, a.expected, a.hints,
+                   a.shown_at, a.answered_at, a.core_version,
+                   s.answers, s.right_answers, s.average, s.days, s.last_day, s.last_at, s.wrong_in_row, s.right_in_row,
+                   s.level, s.rung, s.run
+            FROM draw d
+            LEFT JOIN answer a ON a.draw_id = d.id
+            LEFT JOIN skill_standing s ON s.person_id = d.person_id AND s.skill = d.skill
+            WHERE d.id = ? AND d.person_id = ?
+            ORDER BY a.part""";
+
+    /**
+     * One statement, one journey, one commit. The standing is written only if it is still the one the new one was worked
+     * out from; the answer is written only with it. Of two answers that come at once, the second finds the standing
+     * moved on and writes nothing.
+     */
+    private static final String STORE =
+            """
+            WITH moved AS (
+                INSERT INTO skill_standing (person_id, skill, answers, right_answers, average, days, last_day, last_at,
+                    last_verdict, wrong_in_row, right_in_row, level, rung, run)
+                SELECT d.person_id, d.skill, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?
+                FROM draw d
+                WHERE d.id = ? AND d.person_id = ? AND d.hints_shown = ? AND d.finished_at IS NULL
+                ON CONFLICT (person_id, skill) DO UPDATE SET
+                    answers = EXCLUDED.answers, right_answers = EXCLUDED.right_answers, average = EXCLUDED.average,
+                    days = EXCLUDED.days, last_day = EXCLUDED.last_day, last_at = EXCLUDED.last_at,
+                    last_verdict = EXCLUDED.last_verdict, wrong_in_row = EXCLUDED.wrong_in_row,
+                    right_in_row = EXCLUDED.right_in_row, level = EXCLUDED.level, rung = EXCLUDED.rung,
+                    run = EXCLUDED.run
+                WHERE skill_standing.answers = ?
+                RETURNING person_id),
+            given AS (
+                INSERT INTO answer (draw_id, part, person_id, typed, read_value, read_unit, read_figures, verdict, slip,
+                    expected, hints, shown_at, answered_at, core_version)
+                SELECT ?, ?, moved.person_id, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?
+                FROM moved
+                RETURNING draw_id),
+            ended AS (
+                UPDATE draw SET finished_at = ?
+                FROM given
+                WHERE draw.id = given.draw_id AND ?)
+            SELECT draw_id FROM given""";
+
+    private static final String DRAW =
+            """
+            WITH text_kept AS (
+                INSERT INTO exercise_version (exercise_id, version, source_text, first_used)
+                VALUES (?, ?, ?, ?)
+                ON CONFLICT DO NOTHING)
+            INSERT INTO draw (id, person_id, exercise_id, version, skill, level, seed, drawn_at)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?)
+            ON CONFLICT (person_id, skill, level) WHERE finished_at IS NULL DO NOTHING
+            RETURNING id""";
+
+    private final Sql sql;
+
+    DrawStore(Sql sql) {
+        this.sql = sql;
+    }
+
+    /** The draw of that person, with its answers and the standing as they are at this one moment. */
+    Optional<StoredDraw> load(UUID person, UUID draw) {
+        return fold(sql.list(LOAD, DrawStore::drawRow, draw, person));
+    }
+
+    /** What a new draw of this skill at this level has to take into account. */
+    record Before(Optional<UUID> open, Optional<String> lastExercise) {}
+
+    Before before(UUID person, String skill, int level) {
+        return sql
+                .list(
+                        """
+                        SELECT id, exercise_id, finished_at IS NULL AND level = ? AS open FROM draw
+                        WHERE person_id = ? AND skill = ?
+                        ORDER BY finished_at IS NULL AND level = ? DESC, drawn_at DESC LIMIT 2""",
+                        row -> new Found(row.uuid("id"), row.text("exercise_id"), row.flag("open")),
+                        level,
+                        person,
+                        skill,
+                        level)
+                .stream()
+                .findFirst()
+                .map(found ->
+                        new Before(found.open ? Optional.of(found.id) : Optional.empty(), Optional.of(found.exercise)))
+                .orElse(new Before(Optional.empty(), Optional.empty()));
+    }
+
+    private record Found(UUID id, String exercise, boolean open) {}
+
+    /** Stores a new draw with the text it was drawn from; empty when another request has just opened one. */
+    Optional<UUID> add(StoredDraw draw, String sourceText) {
+        return sql.first(
+                DRAW,
+                row -> row.uuid("id"),
+                draw.exercise(),
+                draw.version(),
+                sourceText,
+                draw.drawnAt(),
+                draw.id(),
+                draw.person(),
+                draw.exercise(),
+                draw.version(),
+                draw.skill(),
+                draw.level(),
+                draw.seed(),
+                draw.drawnAt());
+    }
+
+    /** Closes a draw that cannot be worked any more. */
+    void close(UUID person, UUID draw, Instant at) {
+        sql.change(
+                "UPDATE draw SET finished_at = ? WHERE id = ? AND person_id = ? AND finished_at IS NULL",
+                at,
+                draw,
+                person);
+    }
+
+    /** Opens one more hint, if there is one more. */
+    void showHint(UUID person, UUID draw, int hints) {
+        sql.change(
+                """
+                UPDATE draw SET hints_shown = hints_shown + 1
+                WHERE id = ? AND person_id = ? AND finished_at IS NULL AND hints_shown < ?""",
+                draw,
+                person,
+                hints);
+    }
+
+    /**
+     * Stores an answer with the standing that follows from it, and ends the draw after its last part. False, and nothing
+     * stored, when the draw or the standing has moved on since it was loaded.
+     */
+    boolean store(StoredDraw draw, StoredAnswer answer, Standing after, boolean last) {
+        return sql.any(
+                STORE,
+                after.answers(),
+                after.rightAnswers(),
+                after.average(),
+                after.days(),
+                after.lastDay(),
+                after.lastAt(),
+                answer.verdict(),
+                after.wrongInRow(),
+                after.rightInRow(),
+                after.ladder().level(),
+                after.ladder().rung(),
+                after.ladder().run(),
+                draw.id(),
+                draw.person(),
+                draw.hintsShown(),
+                draw.standing().answers(),
+                draw.id(),
+                answer.part(),
+                answer.typed(),
+                answer.readValue(),
+                answer.readUnit(),
+                answer.readFigures(),
+                answer.verdict(),
+                answer.slip(),
+                answer.expected(),
+                answer.hints(),
+                answer.shownAt(),
+                answer.answeredAt(),
+                answer.coreVersion(),
+                answer.answeredAt(),
+                last);
+    }
+
+    /** The text that a version was drawn from. */
+    Optional<String> versionText(String exercise, String version) {
+        return sql.first(
+                "SELECT source_text FROM exercise_version WHERE exercise_id = ? AND version = ?",
+                row -> row.text("source_text"),
+                exercise,
+                version);
+    }
+
+    private static StoredDraw drawRow(Row row) throws SQLException {
+        return new StoredDraw(
+                row.uuid("id"),
+                row.uuid("person_id"),
+                row.text("exercise_id"),
+                row.text("version"),
+                row.text("skill"),
+                row.number("draw_level"),
+                row.longNumber("seed"),
+                row.instant("drawn_at"),
+                row.instant("finished_at"),
+                row.number("hints_shown"),
+                row.instant("answered_at") == null ? List.of() : List.of(answerRow(row)),
+                standingRow(row));
+    }
+
+    static StoredAnswer answerRow(Row row) throws SQLException {
+        return new StoredAnswer(
+                row.number("part"),
+                row.text("typed"),
+                row.text("read_value"),
+                row.text("read_unit"),
+                row.text("read_figures"),
+                row.text("verdict"),
+                row.text("slip"),
+                row.text("expected"),
+                row.number("hints"),
+                row.instant("shown_at"),
+                row.instant("answered_at"),
+                row.text("core_version"));
+    }
+
+    static Standing standingRow(Row row) throws SQLException {
+        if (row.instant("last_at") == null) {
+            return Standing.NONE;
+        }
+        return new Standing(
+                row.number("answers"),
+                row.number("right_answers"),
+                row.decimal("average"),
+                row.number("days"),
+                row.date("last_day"),
+                row.instant("last_at"),
+                row.number("wrong_in_row"),
+                row.number("right_in_row"),
+                new Ladder(row.number("level"), row.number("rung"), row.number("run")));
+    }
+
+    /** One row for each answer becomes one draw with all of them. */
+    private static Optional<StoredDraw> fold(List<StoredDraw> rows) {
+        List<StoredAnswer> answers = new ArrayList<>();
+        rows.forEach(row -> answers.addAll(row.answers()));
+        return rows.stream()
+                .findFirst()
+                .map(row -> new StoredDraw(
+                        row.id(),
+                        row.person(),
+                        row.exercise(),
+                        row.version(),
+                        row.skill(),
+                        row.level(),
+                        row.seed(),
+                        row.drawnAt(),
+                        row.finishedAt(),
+                        row.hintsShown(),
+                        List.copyOf(answers),
+                        row.standing()));
+    }
+}

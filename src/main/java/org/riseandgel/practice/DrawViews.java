@@ -1,0 +1,93 @@
+package org.riseandgel.practice;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Optional;
+import org.riseandgel.bench.Slip;
+import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.course.Content;
+import org.riseandgel.course.CourseContent;
+import org.riseandgel.course.Skill;
+import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.Feedback;
+import org.riseandgel.exercise.FeedbackView;
+import org.riseandgel.exercise.Graded;
+import org.riseandgel.exercise.Grader;
+import org.riseandgel.exercise.PublicView;
+import org.riseandgel.exercise.Verdict;
+import org.riseandgel.platform.school.SchoolSettings;
+
+/** Makes what a page may show of a draw; the right answers stay behind. */
+@ApplicationScoped
+class DrawViews {
+    private final CourseContent content;
+    private final SchoolSettings school;
+
+    DrawViews(CourseContent content, SchoolSettings school) {
+        this.content = content;
+        this.school = school;
+    }
+
+    DrawView view(StoredDraw stored, DrawnExercise drawn) {
+        Content now = content.current();
+        DecimalMark mark = school.decimalMark();
+        List<Answered> answered =
+                stored.answers().stream().map(answer -> answered(drawn, answer)).toList();
+        boolean open = stored.nextPart() < drawn.parts().size() && !stored.isFinished();
+        int levelNext = stored.standing().ladder().level();
+        return new DrawView(
+                stored.id(),
+                stored.skill(),
+                now.course().skill(stored.skill()).map(Skill::title).orElse(stored.skill()),
+                drawn.template().title(),
+                stored.level(),
+                drawn.story(mark),
+                drawn.parts().size(),
+                answered,
+                open ? open(stored, drawn, answered, mark) : null,
+                NextDraw.nearest(now.exercises().ofSkill(stored.skill()), levelNext)
+                        .orElse(levelNext),
+                SkillLists.levels(now, stored.skill()));
+    }
+
+    private static DrawView.Open open(
+            StoredDraw stored, DrawnExercise drawn, List<Answered> answered, DecimalMark mark) {
+        List<FeedbackView> earlier = answered.stream().map(Answered::feedback).toList();
+        // A phone's keypad for decimals has neither letters nor a slash, so it serves only answers without a unit.
+        PublicView view = PublicView.of(drawn, stored.nextPart(), mark, earlier, stored.hintsShown());
+        return new DrawView.Open(
+                view.part(),
+                view.prompt(),
+                view.tolerance(),
+                view.toleranceReason(),
+                view.wanted(),
+                view.needsUnit() ? "text" : "decimal",
+                view.givenSteps(),
+                view.hints(),
+                view.hintsLeft() > 0);
+    }
+
+    /** An answered part, explained. What is stored stands, also where today's rules would judge otherwise. */
+    Answered answered(DrawnExercise drawn, StoredAnswer stored) {
+        DecimalMark mark = school.decimalMark();
+        Graded graded = Grader.grade(drawn, stored.part(), stored.reading());
+        FeedbackView today = Feedback.of(drawn, stored.part(), graded, mark);
+        return new Answered(stored, graded.verdict().name().equals(stored.verdict()) ? today : asStored(today, stored));
+    }
+
+    private static FeedbackView asStored(FeedbackView today, StoredAnswer stored) {
+        Verdict verdict = Verdict.valueOf(stored.verdict());
+        Optional<Slip> slip = Optional.ofNullable(stored.slip()).flatMap(Slip::byId);
+        return new FeedbackView(
+                today.part(),
+                today.prompt(),
+                verdict,
+                verdict.title(),
+                today.asRead(),
+                today.expected(),
+                today.tolerance(),
+                slip.map(Slip::title),
+                slip.map(Slip::line).orElse(""),
+                today.working());
+    }
+}

@@ -1,0 +1,134 @@
+package org.riseandgel.progress;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.riseandgel.account.CohortView;
+import org.riseandgel.account.People;
+import org.riseandgel.account.PersonView;
+import org.riseandgel.course.Content;
+import org.riseandgel.course.CourseContent;
+import org.riseandgel.course.Skill;
+import org.riseandgel.course.Stage;
+import org.riseandgel.practice.SkillState;
+import org.riseandgel.practice.StandingView;
+import org.riseandgel.practice.Standings;
+
+/** Boards of cohorts, read from people and standings alone; the answers are never counted through. */
+@ApplicationScoped
+public class Boards {
+    private final People people;
+    private final CourseContent content;
+    private final Standings standings;
+
+    Boards(People people, CourseContent content, Standings standings) {
+        this.people = people;
+        this.content = content;
+        this.standings = standings;
+    }
+
+    /** Who asks: the office sees every cohort, an instructor those that they teach now. */
+    public record Asker(UUID person, boolean office) {}
+
+    /** People by skills. */
+    public record Board(CohortView cohort, List<StageColumns> stages, List<PersonRow> rows, List<Word> words) {
+        /** All skills in the order of the columns. */
+        public List<Skill> skills() {
+            return stages.stream().flatMap(stage -> stage.skills().stream()).toList();
+        }
+    }
+
+    /** The skills of a stage that have exercises. */
+    public record StageColumns(int number, String title, List<Skill> skills) {}
+
+    /** One person's standings in the order of the columns. */
+    public record PersonRow(UUID id, String name, List<StandingView> cells, Instant lastAt) {}
+
+    /** Somebody who needs a word, and why. */
+    public record Word(UUID person, String name, String skill, String skillTitle, int wrongInRow, Instant lastAt) {}
+
+    /** The cohorts that may be seen. */
+    public List<CohortView> cohorts(Asker asker) {
+        return asker.office() ? people.allCohorts() : people.cohortsTaughtBy(asker.person());
+    }
+
+    /** The board of a cohort; empty when it may not be seen. Three statements, however many people and skills. */
+    public Optional<Board> board(Asker asker, UUID cohort) {
+        return cohorts(asker).stream()
+                .filter(one -> one.id().equals(cohort))
+                .findFirst()
+                .map(this::board);
+    }
+
+    private Board board(CohortView cohort) {
+        List<PersonView> learners = people.learnersOf(cohort.id());
+        Map<UUID, Map<String, StandingView>> all =
+                standings.of(learners.stream().map(PersonView::id).toList());
+        List<StageColumns> stages = columns(content.current());
+        List<Skill> skills =
+                stages.stream().flatMap(stage -> stage.skills().stream()).toList();
+        List<PersonRow> rows = learners.stream()
+                .map(learner -> row(learner, skills, all.getOrDefault(learner.id(), Map.of())))
+                .toList();
+        return new Board(cohort, stages, rows, words(rows, skills));
+    }
+
+    private static List<StageColumns> columns(Content now) {
+        return now.course().stages().stream()
+                .map(stage -> new StageColumns(stage.number(), stage.title(), skills(now, stage)))
+                .filter(stage -> !stage.skills().isEmpty())
+                .toList();
+    }
+
+    private static List<Skill> skills(Content now, Stage stage) {
+        return now.course().skills().stream()
+                .filter(skill -> skill.stage().equals(stage.id()))
+                .filter(skill -> !now.exercises().ofSkill(skill.id()).isEmpty())
+                .toList();
+    }
+
+    private static PersonRow row(PersonView learner, List<Skill> skills, Map<String, StandingView> standings) {
+        List<StandingView> cells = skills.stream()
+                .map(skill -> standings.getOrDefault(skill.id(), StandingView.none(skill.id())))
+                .toList();
+        Instant last = standings.values().stream()
+                .map(StandingView::lastAt)
+                .filter(Objects::nonNull)
+                .max(Comparator.naturalOrder())
+                .orElse(null);
+        return new PersonRow(learner.id(), learner.displayName(), cells, last);
+    }
+
+    private static List<Word> words(List<PersonRow> rows, List<Skill> skills) {
+        return rows.stream()
+                .flatMap(row -> stuck(row, skills))
+                .sorted(Comparator.comparing(Word::lastAt).reversed())
+                .toList();
+    }
+
+    private static Stream<Word> stuck(PersonRow row, List<Skill> skills) {
+        return row.cells().stream()
+                .filter(cell -> cell.state() == SkillState.STUCK)
+                .map(cell -> new Word(
+                        row.id(),
+                        row.name(),
+                        cell.skill(),
+                        title(skills, cell.skill()),
+                        cell.wrongInRow(),
+                        cell.lastAt()));
+    }
+
+    private static String title(List<Skill> skills, String id) {
+        return skills.stream()
+                .filter(skill -> skill.id().equals(id))
+                .map(Skill::title)
+                .findFirst()
+                .orElse(id);
+    }
+}

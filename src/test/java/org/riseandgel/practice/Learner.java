@@ -1,0 +1,88 @@
+package org.riseandgel.practice;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.UUID;
+import org.riseandgel.Browserless;
+import org.riseandgel.SignedIn;
+import org.riseandgel.core.quantity.Rational;
+import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.DrawnPart;
+
+/** A person at a browser who practises, and who, unlike a real one, can look up the right answers. */
+final class Learner {
+    final UUID id;
+    final Browserless browser;
+    private final DrawStore store;
+    private final Drawings drawings;
+
+    Learner(UUID id, DrawStore store, Drawings drawings) {
+        this.id = id;
+        this.browser = SignedIn.asPerson(id);
+        this.store = store;
+        this.drawings = drawings;
+    }
+
+    /** Presses "Practise" and comes to a draw. */
+    UUID draw(String skill, int level) {
+        Browserless.Answer answer = browser.post("/practice/" + skill + "/draw", Map.of("level", "" + level));
+        if (answer.status() != 303) {
+            throw new AssertionError("no draw: " + answer);
+        }
+        return UUID.fromString(answer.location().substring("/practice/draws/".length()));
+    }
+
+    /** A draw of which nothing is answered yet. */
+    UUID freshDraw(String skill, int level) {
+        finish(draw(skill, level));
+        return draw(skill, level);
+    }
+
+    /** Answers whatever is open of a draw rightly. */
+    void finish(UUID draw) {
+        while (!stored(draw).isFinished()) {
+            answer(draw, stored(draw).nextPart(), right(draw));
+        }
+    }
+
+    StoredDraw stored(UUID draw) {
+        return store.load(id, draw).orElseThrow();
+    }
+
+    DrawnExercise drawn(UUID draw) {
+        return drawings.of(stored(draw)).orElseThrow();
+    }
+
+    DrawnPart openPart(UUID draw) {
+        return drawn(draw).part(stored(draw).nextPart());
+    }
+
+    /** The right answer to the open part with its unit. */
+    String right(UUID draw) {
+        return inUnit(draw, openPart(draw).expected());
+    }
+
+    /** A number in the unit of the open part. */
+    String inUnit(UUID draw, Rational number) {
+        return (number.toDecimal(6).toPlainString() + " "
+                        + openPart(draw).part().unit().symbol())
+                .strip();
+    }
+
+    /** Hands an answer in that was seen read back. */
+    Browserless.Answer answer(UUID draw, int part, String typed) {
+        return post(draw, part, typed, typed);
+    }
+
+    Browserless.Answer post(UUID draw, int part, String typed, String echoed) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        fields.put("part", "" + (part + 1));
+        fields.put("answer", typed);
+        fields.put("echoed", echoed);
+        return browser.post("/practice/draws/" + draw + "/answer", fields);
+    }
+
+    Browserless.Answer page(UUID draw) {
+        return browser.get("/practice/draws/" + draw);
+    }
+}
