@@ -23,7 +23,8 @@ class FeedbackTest {
         assertThat(told.asRead()).isEqualTo("23.6\u00a0mm");
         assertThat(told.expected()).isEqualTo("94\u00a0mm");
         assertThat(told.tolerance()).isEqualTo("within 1\u00a0mm");
-        assertThat(told.prompt()).isEqualTo("How far above the floor of the beaker is the mark for 2 times the liquid?");
+        assertThat(told.prompt())
+                .isEqualTo("How far above the floor of the beaker is the mark for 2 times the liquid?");
     }
 
     @Test
@@ -68,8 +69,7 @@ class FeedbackTest {
     @Test
     void theWorkingOfAnEarlierPartStopsBeforeALaterAnswer() {
         DrawnExercise cup = Samples.draw(Samples.CUP, 5);
-        FeedbackView density = Feedback.of(
-                cup, 0, Grader.grade(cup, 0, Samples.read("9 g/mL")), DecimalMark.POINT);
+        FeedbackView density = Feedback.of(cup, 0, Grader.grade(cup, 0, Samples.read("9 g/mL")), DecimalMark.POINT);
         assertThat(density.working())
                 .extracting(WorkingLine::label)
                 .containsExactly("What the foam weighs", "Density of the foam");

@@ -84,7 +84,9 @@ class GraderTest {
     @Test
     void temperaturesShiftWithTheirZero() {
         DrawnExercise oven = drawWhere(Samples.OVEN, "dial", "104");
-        assertThat(verdict(oven, "40 °C")).as("104 °F by the definition of the scale").isEqualTo(Verdict.RIGHT);
+        assertThat(verdict(oven, "40 °C"))
+                .as("104 °F by the definition of the scale")
+                .isEqualTo(Verdict.RIGHT);
         assertThat(verdict(oven, "104 °F")).isEqualTo(Verdict.RIGHT);
         assertThat(verdict(oven, "40.5 °C")).as("on the edge").isEqualTo(Verdict.RIGHT);
         assertThat(verdict(oven, "40.51 °C")).isEqualTo(Verdict.WRONG);
@@ -96,7 +98,9 @@ class GraderTest {
     void tellsEarlyRoundingFromOtherErrors() {
         DrawnExercise drawn = withEarlyRounding();
         DrawnPart part = drawn.part(0);
-        Rational early = part.part().unit().fromBase(part.roundedEarly().orElseThrow().band().centre());
+        Rational early = part.part()
+                .unit()
+                .fromBase(part.roundedEarly().orElseThrow().band().centre());
         Graded graded = Grader.grade(drawn, 0, Samples.read(early.toDecimal(6).toPlainString() + " mm"));
         assertThat(graded.verdict()).isEqualTo(Verdict.ROUNDED_EARLY);
         assertThat(graded.slip()).contains(Slip.ROUNDED_EARLY);

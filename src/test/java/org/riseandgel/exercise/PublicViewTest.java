@@ -39,8 +39,8 @@ class PublicViewTest {
             DrawnPart asked = drawn.part(part);
             String exact = asked.expected().toDecimal(12).toPlainString().replace('.', mark.mark());
             assertThat(shown).doesNotContain(exact.substring(0, Math.min(6, exact.length())));
-            String rounded =
-                    Feedback.rounded(asked.expected(), asked.part().readability(), asked.part().unit(), mark);
+            String rounded = Feedback.rounded(
+                    asked.expected(), asked.part().readability(), asked.part().unit(), mark);
             assertThat(shown.matches("(?s).*(?<![0-9.,])" + java.util.regex.Pattern.quote(rounded) + "(?![0-9]).*"))
                     .as("%s in %s", rounded, shown)
                     .isFalse();
