@@ -51,7 +51,7 @@ class RealCourseTest {
             Worked worked = lesson.body().worked().get(i);
             Outcome outcome = CATALOGUE.run(worked.calculation(), worked.given());
             resultsAreRight(worked, outcome, shown.get(i), mark);
-            stepsAreRight(outcome, shown.get(i), mark);
+            stepsAreRight(worked, outcome, shown.get(i), mark);
         }
     }
 
@@ -70,9 +70,12 @@ class RealCourseTest {
         }
     }
 
-    private static void stepsAreRight(Outcome outcome, Element shown, DecimalMark mark) {
+    private static void stepsAreRight(Worked worked, Outcome outcome, Element shown, DecimalMark mark) {
         List<String> texts = shown.select("ol.working .step-value").eachText();
-        assertThat(texts).hasSameSizeAs(outcome.steps());
+        assertThat(texts).isNotEmpty().hasSizeLessThanOrEqualTo(outcome.steps().size());
+        assertThat(outcome.steps().subList(texts.size(), outcome.steps().size()))
+                .extracting(Outcome.Step::id)
+                .doesNotContainAnyElementsOf(worked.results());
         for (int i = 0; i < texts.size(); i++) {
             Outcome.Step step = outcome.steps().get(i);
             // A step is written to five figures.
