@@ -22,6 +22,11 @@ public final class RiseAndGel {
     private RiseAndGel() {}
 
     public static void main(String... args) {
+        if (ApplicationLifecycleManager.isAppCDSGeneration()) {
+            // The build runs the program for a moment to see which classes it loads; no data is wanted for that.
+            Quarkus.run(args);
+            return;
+        }
         Storage storage = new Storage();
         Runtime.getRuntime().addShutdownHook(new Thread(() -> closeLast(storage), "close the data"));
         Map<String, String> properties = open(storage);

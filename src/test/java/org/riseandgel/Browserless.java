@@ -1,6 +1,7 @@
 package org.riseandgel;
 
 import io.restassured.RestAssured;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -12,6 +13,8 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -81,6 +84,33 @@ public final class Browserless {
             request.header("Origin", origin);
         }
         return send(request);
+    }
+
+    /** Sends a form with its token as multipart, as a form with a file does. */
+    public Answer postMultipart(String path, Map<String, String> fields) {
+        return postMultipart(path, fields, "", new byte[0]);
+    }
+
+    /** Sends a form with its token and a file in the field {@code file}. */
+    public Answer postMultipart(String path, Map<String, String> fields, String fileName, byte[] content) {
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        Map<String, String> all = new LinkedHashMap<>(fields);
+        all.put("form-token", token());
+        all.forEach((name, value) -> body.writeBytes(
+                ("--edge\r\nContent-Disposition: form-data; name=\"" + name + "\"\r\n\r\n" + value + "\r\n")
+                        .getBytes(StandardCharsets.UTF_8)));
+        if (!fileName.isEmpty()) {
+            body.writeBytes(("--edge\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + fileName
+                            + "\"\r\nContent-Type: text/csv\r\n\r\n")
+                    .getBytes(StandardCharsets.UTF_8));
+            body.writeBytes(content);
+            body.writeBytes("\r\n".getBytes(StandardCharsets.UTF_8));
+        }
+        body.writeBytes("--edge--\r\n".getBytes(StandardCharsets.UTF_8));
+        return send(request(path)
+                .header("Content-Type", "multipart/form-data; boundary=edge")
+                .header("Origin", origin())
+                .POST(BodyPublishers.ofByteArray(body.toByteArray())));
     }
 
     /** Sends JSON with the token in the header. */
@@ -157,7 +187,7 @@ public final class Browserless {
         if (name.endsWith("rg-form") && !value.equals(cookies.get(name))) {
             token = null;
         }
-        if (setCookie.toLowerCase(java.util.Locale.ROOT).contains("max-age=0")) {
+        if (setCookie.toLowerCase(Locale.ROOT).contains("max-age=0")) {
             cookies.remove(name);
         } else {
             cookies.put(name, value);
@@ -192,7 +222,7 @@ public final class Browserless {
             return response.headers().firstValue(name).orElse("");
         }
 
-        public java.util.List<String> headers(String name) {
+        public List<String> headers(String name) {
             return response.headers().allValues(name);
         }
 

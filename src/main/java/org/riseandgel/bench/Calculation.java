@@ -37,6 +37,14 @@ public interface Calculation {
         return Optional.empty();
     }
 
+    /**
+     * The input to look at when the core refuses the inputs together, by what it refused; null when it is none in
+     * particular.
+     */
+    default String inputAt(String what) {
+        return null;
+    }
+
     /** The cautions that belong on every page that shows this calculation; empty where nothing can hurt. */
     default List<String> cautions() {
         return List.of();

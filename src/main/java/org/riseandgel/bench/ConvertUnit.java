@@ -51,6 +51,11 @@ public final class ConvertUnit implements Calculation {
     }
 
     @Override
+    public String inputAt(String what) {
+        return TO;
+    }
+
+    @Override
     public void work(Given given, Work work) {
         Quantity amount = given.get(AMOUNT, Quantity.class);
         Unit from = given.unit(AMOUNT);

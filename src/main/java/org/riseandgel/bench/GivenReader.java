@@ -9,6 +9,7 @@ import org.riseandgel.core.quantity.NumberReader;
 import org.riseandgel.core.quantity.OutOfRangeException;
 import org.riseandgel.core.quantity.Quantity;
 import org.riseandgel.core.quantity.Reading;
+import org.riseandgel.core.quantity.ReadingOutcome;
 import org.riseandgel.core.quantity.Unit;
 
 /**
@@ -38,7 +39,7 @@ public final class GivenReader {
             try {
                 given = with(given, input, typed.getOrDefault(input.name(), ""));
             } catch (OutOfRangeException refused) {
-                problems.add(new FieldProblem(input.name(), refused.getMessage()));
+                problems.add(new FieldProblem(input.name(), text.closed(refused.getMessage())));
             }
         }
         return new GivenReading(problems.isEmpty() ? Optional.of(given) : Optional.empty(), problems);
@@ -46,14 +47,18 @@ public final class GivenReader {
 
     private Given with(Given given, Input input, String typed) {
         if (input instanceof Input.Measured measured) {
-            return typed.isBlank() ? byDefault(given, measured) : measured(given, measured, typed);
+            return nothing(typed) ? byDefault(given, measured) : measured(given, measured, typed);
         }
         if (input instanceof Input.Anything anything) {
-            return typed.isBlank()
+            return nothing(typed)
                     ? given.with(anything.name(), anything.defaultQuantity(), anything.defaultUnit())
                     : anything(given, anything, typed);
         }
         return chosen(given, (Input.Choice) input, typed);
+    }
+
+    private boolean nothing(String typed) {
+        return reader.read(typed).outcome() == ReadingOutcome.EMPTY;
     }
 
     private Given byDefault(Given given, Input.Measured input) {

@@ -103,6 +103,11 @@ public final class MarkStick implements Calculation {
     }
 
     @Override
+    public String inputAt(String what) {
+        return what.equals("ratio") ? RATIO : CHARGE;
+    }
+
+    @Override
     public void work(Given given, Work work) {
         Vessel vessel = vessel(given);
         Volume charge = given.get(CHARGE, Volume.class);

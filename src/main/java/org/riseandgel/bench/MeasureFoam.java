@@ -74,6 +74,11 @@ public final class MeasureFoam implements Calculation {
     }
 
     @Override
+    public String inputAt(String what) {
+        return FULL;
+    }
+
+    @Override
     public void work(Given given, Work work) {
         Mass full = given.get(FULL, Mass.class);
         Mass empty = given.get(EMPTY, Mass.class);

@@ -64,8 +64,18 @@ public final class QuantityText {
         return filled.append(text.substring(from)).toString();
     }
 
-    /** A sentence of the core, which writes points, with the school's mark between digits. */
+    /** A refusal of the core, which writes points and no full stop, as a sentence with the school's decimal mark. */
     public String sentence(String words) {
+        return closed(marked(words));
+    }
+
+    /** The words with a full stop behind them, and a capital letter in front. */
+    String closed(String words) {
+        String capital = Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return words.endsWith(".") ? capital : capital + ".";
+    }
+
+    private String marked(String words) {
         StringBuilder written = new StringBuilder(words);
         for (int i = 1; i < words.length() - 1; i++) {
             boolean between = Character.isDigit(words.charAt(i - 1)) && Character.isDigit(words.charAt(i + 1));

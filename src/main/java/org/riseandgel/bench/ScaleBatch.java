@@ -95,6 +95,11 @@ public final class ScaleBatch implements Calculation {
     }
 
     @Override
+    public String inputAt(String what) {
+        return what.equals("readability") ? READABILITY : TARGET;
+    }
+
+    @Override
     public void work(Given given, Work work) {
         BatchWork batch = new BatchWork(given, work);
         batch.write();

@@ -145,20 +145,23 @@ final class BodyCheck extends AbstractVisitor {
         int from = 0;
         Node last = text;
         while (number.find()) {
-            last = after(last, new Text(literal.substring(from, number.start())));
+            last = after(last, plain(literal.substring(from, number.start()), text));
             Node value = numberOrNull(number.group(1), number.group(2), lineOf(text));
             last = value == null ? last : after(last, value);
             from = number.end();
         }
-        String rest = literal.substring(from);
-        if (rest.contains("{{")) {
+        after(last, plain(literal.substring(from), text));
+        text.unlink();
+    }
+
+    private Text plain(String literal, Text from) {
+        if (literal.contains("{{")) {
             problems.add(
-                    lineOf(text),
+                    lineOf(from),
                     "number",
                     "“{{” must be followed by the name of a worked block, a point, a result and “}}”");
         }
-        after(last, new Text(rest));
-        text.unlink();
+        return new Text(literal);
     }
 
     private static Node after(Node last, Node next) {

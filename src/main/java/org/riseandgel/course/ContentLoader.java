@@ -68,7 +68,18 @@ final class ContentLoader {
             problems.add(1, "file", "is missing; it names the stages, their lessons and the skills");
             return new Course(List.of(), List.of());
         }
-        return CourseParser.parse(file.get().text(), problems);
+        return CourseParser.parse(file.get().text(), written(), problems);
+    }
+
+    private Set<LessonKey> written() {
+        Set<LessonKey> written = new HashSet<>();
+        for (ContentFile file : files.files()) {
+            Matcher name = LESSON_FILE.matcher(file.path());
+            if (name.matches()) {
+                written.add(new LessonKey(name.group(1), name.group(2)));
+            }
+        }
+        return written;
     }
 
     private void readFigures() {
@@ -89,12 +100,10 @@ final class ContentLoader {
     private Map<LessonKey, LessonReader.Draft> drafts(Course course) {
         List<String> skills = course.skills().stream().map(Skill::id).toList();
         Map<LessonKey, LessonReader.Draft> drafts = new HashMap<>();
-        Set<LessonKey> found = new HashSet<>();
         for (ContentFile file : files.files()) {
             Matcher name = LESSON_FILE.matcher(file.path());
             if (name.matches()) {
                 LessonKey key = new LessonKey(name.group(1), name.group(2));
-                found.add(key);
                 Problems problems = report(file.path());
                 checkListed(course, key, problems);
                 LessonReader.read(key, file.text(), skills, figuresOf(key.stage()), catalogue, problems)
@@ -103,7 +112,6 @@ final class ContentLoader {
                 report(file.path()).add(1, "file", "is not in the folder of a stage; put it in lessons/<stage>/");
             }
         }
-        checkWritten(course, found);
         return drafts;
     }
 
@@ -117,21 +125,6 @@ final class ContentLoader {
                     "file",
                     "is not in the list of its stage; add “%s” to the lessons of %s in course.yaml"
                             .formatted(key.lesson(), key.stage()));
-        }
-    }
-
-    private void checkWritten(Course course, Set<LessonKey> found) {
-        for (Stage stage : course.stages()) {
-            for (String name : stage.lessons()) {
-                if (!found.contains(new LessonKey(stage.id(), name))) {
-                    report(CourseParser.FILE)
-                            .add(
-                                    1,
-                                    stage.id() + ".lessons",
-                                    "names “%s”, but there is no lessons/%s/%s.md; write it or take it off the list"
-                                            .formatted(name, stage.id(), name));
-                }
-            }
         }
     }
 
@@ -171,9 +164,17 @@ final class ContentLoader {
 
     private List<ContentProblem> problems(List<ContentProblem> ofExercises) {
         List<ContentProblem> all = new ArrayList<>();
-        reports.forEach(report -> all.addAll(report.found()));
+        reports.forEach(report -> report.found().forEach(problem -> all.add(asSentence(problem))));
         all.addAll(ofExercises);
         all.sort(Comparator.comparing(ContentProblem::file).thenComparingInt(ContentProblem::line));
         return List.copyOf(all);
+    }
+
+    /** The message with a capital and a full stop, as it is read on a page or in the log. */
+    private static ContentProblem asSentence(ContentProblem problem) {
+        String words = problem.message();
+        String begun = Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        String ended = begun.endsWith(".") || begun.endsWith("?") ? begun : begun + ".";
+        return new ContentProblem(problem.file(), problem.line(), problem.field(), ended);
     }
 }

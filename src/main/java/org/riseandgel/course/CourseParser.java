@@ -15,13 +15,17 @@ final class CourseParser {
 
     private final Problems problems;
 
-    private CourseParser(Problems problems) {
+    private final Set<LessonKey> written;
+
+    private CourseParser(Set<LessonKey> written, Problems problems) {
+        this.written = written;
         this.problems = problems;
     }
 
-    static Course parse(String text, Problems problems) {
+    /** Reads the course; written are the lessons for which there is a file. */
+    static Course parse(String text, Set<LessonKey> written, Problems problems) {
         return Fields.read(text, 0, "course.yaml", problems)
-                .map(new CourseParser(problems)::course)
+                .map(new CourseParser(written, problems)::course)
                 .orElseGet(() -> new Course(List.of(), List.of()));
     }
 
@@ -57,18 +61,20 @@ final class CourseParser {
                 number,
                 fields.text("title"),
                 fields.text("summary"),
-                names(fields, "lessons"),
+                lessons(fields, id),
                 knownSkills(fields, "gate-skills", skills, problems));
         fields.noOthers();
         return stage;
     }
 
-    private List<String> names(Fields fields, String name) {
-        Set<String> seen = new HashSet<>();
+    private List<String> lessons(Fields fields, String stage) {
         List<String> names = new ArrayList<>();
-        for (Fields.Line line : fields.texts(name)) {
-            if (!seen.add(line.text())) {
-                problems.add(line.line(), name, "names “" + line.text() + "” twice; keep one");
+        for (Fields.Line line : fields.texts("lessons")) {
+            if (names.contains(line.text())) {
+                problems.add(line.line(), "lessons", "names “" + line.text() + "” twice; keep one");
+            } else if (!written.contains(new LessonKey(stage, line.text()))) {
+                String missing = "names “%s”, but there is no lessons/%s/%s.md; write it or take it off the list";
+                problems.add(line.line(), "lessons", missing.formatted(line.text(), stage, line.text()));
             } else {
                 names.add(line.text());
             }

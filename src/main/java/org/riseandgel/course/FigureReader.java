@@ -155,7 +155,7 @@ final class FigureReader {
             if (wrong.isEmpty()) {
                 kept.put(name, value);
             } else {
-                refuse(xml, "%s on <%s> %s".formatted(name, xml.getLocalName(), wrong));
+                refuse(xml, "“%s” on <%s> %s".formatted(name, xml.getLocalName(), wrong));
             }
         }
         return kept;

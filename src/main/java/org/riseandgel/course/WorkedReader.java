@@ -77,7 +77,7 @@ final class WorkedReader {
             } else {
                 problem(
                         "results",
-                        "%s is not a result of %s; use %s"
+                        "“%s” is not a result of %s; use one of %s"
                                 .formatted(line.text(), calculation.id(), String.join(", ", known)));
             }
         }

@@ -12,7 +12,6 @@ import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.core.quantity.Unit;
 import org.riseandgel.exercise.ExerciseTemplate.Condition;
 import org.riseandgel.exercise.ExerciseTemplate.Part;
-import org.riseandgel.exercise.ExerciseTemplate.WorkUse;
 
 /** Reads what is asked, what must hold for a draw, and which steps are shown beforehand. */
 final class AskSection {
@@ -24,12 +23,10 @@ final class AskSection {
     private static final int LONGEST_REASON = 200;
     private static final BigDecimal WIDEST_PERCENT = BigDecimal.TEN;
 
-    private final List<DrawRule> draws;
-    private final List<WorkUse> works;
+    private final Known known;
 
-    AskSection(List<DrawRule> draws, List<WorkUse> works) {
-        this.draws = draws;
-        this.works = works;
+    AskSection(Known known) {
+        this.known = known;
     }
 
     List<Part> parts(Fields root) {
@@ -104,7 +101,7 @@ final class AskSection {
     }
 
     private static Optional<Rational> percent(Field field, Optional<Unit> unit) {
-        if (unit.filter(known -> known.kind() == QuantityKind.TEMPERATURE).isPresent()) {
+        if (unit.filter(one -> one.kind() == QuantityKind.TEMPERATURE).isPresent()) {
             field.problem("A share of a temperature means nothing, since its zero is chosen; write abs.");
         }
         return field.number().flatMap(number -> {
@@ -151,7 +148,7 @@ final class AskSection {
         if (value.isPresent() && unit.isPresent()) {
             kindFits(value.get(), unit.get(), fields.find("unit").orElseThrow());
         }
-        return value.flatMap(ref -> unit.map(known -> new Condition(ref, least, most, known)));
+        return value.flatMap(ref -> unit.map(one -> new Condition(ref, least, most, one)));
     }
 
     List<ValueRef.OfStep> givenSteps(Fields root) {
@@ -160,7 +157,7 @@ final class AskSection {
                 root.find("given-steps").map(field -> field.list(MOST_STEPS)).orElse(List.of())) {
             item.text(LONGEST_NAME).ifPresent(text -> {
                 Optional<ValueRef> ref = ValueRef.parse(text);
-                if (ref.isPresent() && ref.get() instanceof ValueRef.Worked worked && isWork(worked.work())) {
+                if (ref.isPresent() && ref.get() instanceof ValueRef.Worked worked && known.isWork(worked.work())) {
                     steps.add(new ValueRef.OfStep(worked.work(), worked.name()));
                 } else {
                     item.problem("“%s” is no step; write a work's name, a point and the step's id.".formatted(text));
@@ -168,10 +165,6 @@ final class AskSection {
             });
         }
         return steps;
-    }
-
-    private boolean isWork(String name) {
-        return References.work(works, name).isPresent();
     }
 
     private Optional<ValueRef.Worked> worked(Field field) {
@@ -185,49 +178,28 @@ final class AskSection {
     }
 
     private Optional<ValueRef> value(Field field) {
-        return field.text(LONGEST_NAME).flatMap(text -> {
-            Optional<ValueRef> ref = ValueRef.parse(text).filter(this::exists);
-            if (ref.isEmpty()) {
-                field.problem("“%s” is neither a drawn value nor a result; there are %s. A step is written %s."
-                        .formatted(text, String.join(", ", known()), "<work>.step.<id>"));
-            }
-            return ref;
-        });
-    }
-
-    private boolean exists(ValueRef ref) {
-        if (ref instanceof ValueRef.Drawn drawn) {
-            return draws.stream().anyMatch(rule -> rule.name().equals(drawn.name()));
+        Optional<String> text = field.text(LONGEST_NAME);
+        Optional<ValueRef> ref = text.flatMap(ValueRef::parse).filter(known::has);
+        if (text.isPresent() && ref.isEmpty()) {
+            List<String> all =
+                    new ArrayList<>(known.draws().stream().map(DrawRule::name).toList());
+            all.addAll(known.results());
+            field.problem("“%s” is neither a drawn value nor a result; there are %s. A step is written %s."
+                    .formatted(text.get(), Known.words(all), "<work>.step.<id>"));
         }
-        return ref instanceof ValueRef.OfResult result
-                ? References.result(works, result).isPresent()
-                : isWork(((ValueRef.OfStep) ref).work());
-    }
-
-    private List<String> known() {
-        List<String> known = new ArrayList<>(draws.stream().map(DrawRule::name).toList());
-        known.addAll(References.results(works));
-        return known;
+        return ref;
     }
 
     /** A step, and a result whose unit follows the inputs, show their kind only when the numbers are worked. */
     private void kindFits(ValueRef ref, Unit unit, Field field) {
         Optional<Unit> own = Optional.empty();
         if (ref instanceof ValueRef.Drawn drawn) {
-            own = draws.stream()
-                    .filter(rule -> rule.name().equals(drawn.name()))
-                    .map(DrawRule::unit)
-                    .findFirst();
+            own = known.draw(drawn.name()).map(DrawRule::unit);
         } else if (ref instanceof ValueRef.OfResult result) {
-            own = References.result(works, result).map(Result::unit);
+            own = known.result(result).map(Result::unit);
         }
-        own.filter(known -> known.kind() != unit.kind())
-                .ifPresent(known -> field.problem("%s is a unit of %s, but %s is a %s, such as a number of %s."
-                        .formatted(
-                                unit.code(),
-                                unit.kind().words(),
-                                ref,
-                                known.kind().words(),
-                                known.code())));
+        own.filter(other -> other.kind() != unit.kind())
+                .ifPresent(other -> field.problem("%s is a unit of %s, but %s is %s, such as a number of %s."
+                        .formatted(unit.code(), unit.kind().words(), ref, KindWords.one(other.kind()), other.code())));
     }
 }

@@ -11,7 +11,7 @@ final class Asking {
 
     /** "a length with its unit, such as 12 mm", "a plain number, such as 3". */
     static String wanted(Unit unit) {
-        return kind(unit.kind()) + (needsUnit(unit) ? " with its unit" : "") + ", such as " + example(unit);
+        return KindWords.one(unit.kind()) + (needsUnit(unit) ? " with its unit" : "") + ", such as " + example(unit);
     }
 
     /** A plain number needs no unit; everything else does. */
@@ -36,14 +36,5 @@ final class Asking {
 
     private static String example(Unit unit) {
         return unit.symbol().isEmpty() ? "3" : "12\u00a0" + unit.symbol();
-    }
-
-    private static String kind(QuantityKind kind) {
-        return switch (kind) {
-            case AREA -> "an area";
-            case RATIO -> "a plain number";
-            case PHP -> "parts per hundred of base";
-            default -> "a " + kind.words();
-        };
     }
 }

@@ -18,18 +18,16 @@ final class DrawSection {
 
     private DrawSection() {}
 
-    static List<DrawRule> read(Fields root) {
-        List<DrawRule> rules = new ArrayList<>();
+    static void read(Fields root, Known known) {
         root.need("draw").flatMap(Field::group).ifPresent(draw -> {
             if (draw.names().isEmpty() || draw.names().size() > MOST_VALUES) {
                 draw.problem(
                         "Draws %d values; draw 1 to %d.".formatted(draw.names().size(), MOST_VALUES));
             }
             for (String name : draw.names()) {
-                draw.find(name).flatMap(field -> rule(name, field)).ifPresent(rules::add);
+                known.addDraw(name, rule(name, draw.find(name).orElseThrow()));
             }
         });
-        return rules;
     }
 
     private static Optional<DrawRule> rule(String name, Field field) {

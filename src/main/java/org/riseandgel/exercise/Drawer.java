@@ -60,7 +60,7 @@ public final class Drawer {
      */
     public DrawnExercise again(ExerciseTemplate template, long seed) {
         Map<String, DrawnValue> values = values(template, seed);
-        Map<String, Outcome> outcomes = outcomes(template, values);
+        Map<String, Outcome> outcomes = outcomes(template.works(), values);
         List<DrawnPart> parts = template.parts().stream()
                 .map(part ->
                         PartMaker.make(template, part, outcomes.get(part.of().work())))
@@ -89,9 +89,9 @@ public final class Drawer {
         return values;
     }
 
-    Map<String, Outcome> outcomes(ExerciseTemplate template, Map<String, DrawnValue> values) {
+    Map<String, Outcome> outcomes(List<ExerciseTemplate.WorkUse> works, Map<String, DrawnValue> values) {
         Map<String, Outcome> outcomes = new LinkedHashMap<>();
-        for (ExerciseTemplate.WorkUse work : template.works()) {
+        for (ExerciseTemplate.WorkUse work : works) {
             Given given = Given.defaultsOf(work.calculation());
             for (Map.Entry<String, ExerciseTemplate.InputSource> input :
                     work.inputs().entrySet()) {

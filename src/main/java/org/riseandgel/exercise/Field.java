@@ -82,11 +82,10 @@ public final class Field {
 
     /** True or false. */
     public Optional<Boolean> flag() {
-        return text(5).flatMap(text -> switch (text) {
-            case "true" -> Optional.of(true);
-            case "false" -> Optional.of(false);
-            default -> refused("Is “%s”; write true or false.".formatted(text));
-        });
+        Optional<String> text = plain().map(String::strip);
+        return text.filter(word -> word.equals("true") || word.equals("false")).isPresent()
+                ? text.map(Boolean::valueOf)
+                : refused("Is %s; write true or false.".formatted(node.words()));
     }
 
     /** A unit by its code. */

@@ -41,7 +41,7 @@ public final class Fields {
     public Optional<Field> need(String name) {
         Optional<Field> field = find(name);
         if (field.isEmpty()) {
-            problem("“%s” is missing.".formatted(name));
+            problems.add(line, inner(name), "Is missing.");
         }
         return field;
     }

@@ -37,11 +37,11 @@ final class InputLimits {
     /** Notes a unit of the wrong kind; a null unit is known only when the numbers are. */
     static boolean checkKind(Input input, Unit unit, Field field) {
         if (unit != null && input instanceof Input.Measured measured && measured.kind() != unit.kind()) {
-            field.problem("Is a %s, but %s is a %s, such as a number of %s."
+            field.problem("Is %s, but %s is %s, such as a number of %s."
                     .formatted(
-                            unit.kind().words(),
+                            KindWords.one(unit.kind()),
                             input.name(),
-                            measured.kind().words(),
+                            KindWords.one(measured.kind()),
                             measured.unit().code()));
             return false;
         }

@@ -47,7 +47,7 @@ final class Rehearsal {
         OutOfRangeException last = null;
         for (int i = 0; i < MOST_TRIES; i++) {
             try {
-                return Optional.of(drawer.outcomes(template, Drawer.values(template, seeds.next())));
+                return Optional.of(drawer.outcomes(template.works(), Drawer.values(template, seeds.next())));
             } catch (OutOfRangeException impossible) {
                 last = impossible;
             }
@@ -64,12 +64,12 @@ final class Rehearsal {
                     .filter(value -> value.kind() != part.unit().kind())
                     .ifPresent(value -> field.inner("unit")
                             .orElseThrow()
-                            .problem("%s is a unit of %s, but %s is a %s."
+                            .problem("%s is a unit of %s, but %s is %s."
                                     .formatted(
                                             part.unit().code(),
                                             part.unit().kind().words(),
                                             part.of(),
-                                            value.kind().words())));
+                                            KindWords.one(value.kind()))));
         }
         for (int i = 0; i < template.givenSteps().size(); i++) {
             value(template.givenSteps().get(i), outcomes, item("given-steps", i).orElseThrow());
@@ -88,10 +88,11 @@ final class Rehearsal {
                     .filter(value -> value.kind() != condition.unit().kind())
                     .ifPresent(value -> field.inner("unit")
                             .orElseThrow()
-                            .problem("%s is no unit of %s."
+                            .problem("%s is a unit of %s, but the value is %s."
                                     .formatted(
                                             condition.unit().code(),
-                                            value.kind().words())));
+                                            condition.unit().kind().words(),
+                                            KindWords.one(value.kind()))));
         }
     }
 
@@ -110,6 +111,7 @@ final class Rehearsal {
         try {
             DrawnExercise drawn = drawer.draw(template, FIRST_SEED, MOST_TRIES);
             slips(drawn);
+            new Untold(drawn, drawer).check(root);
             Disclosure.check(
                     drawn,
                     (list, index, message) -> item(list, index).orElseThrow().problem(message));

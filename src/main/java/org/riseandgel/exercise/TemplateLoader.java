@@ -69,16 +69,17 @@ public final class TemplateLoader {
         kind(root);
         boolean critical = root.find("critical").flatMap(Field::flag).orElse(false);
         String story = line(root, "story", LONGEST_STORY);
-        List<DrawRule> draws = DrawSection.read(root);
-        List<ExerciseTemplate.WorkUse> works = new WorkSection(catalogue, draws).read(root);
-        AskSection asks = new AskSection(draws, works);
+        Known known = new Known();
+        DrawSection.read(root, known);
+        new WorkSection(catalogue, known).read(root);
+        AskSection asks = new AskSection(known);
         List<ExerciseTemplate.Condition> conditions = asks.conditions(root);
         List<ExerciseTemplate.Part> parts = asks.parts(root);
         List<ValueRef.OfStep> givenSteps = asks.givenSteps(root);
         List<Slip> slips = slips(root);
         List<String> hints = hints(root);
         String source = line(root, "source", LONGEST_LINE);
-        ToldNames.check(root, draws, works, conditions);
+        ToldNames.check(root, known, conditions);
         if (!problems.none()) {
             return Optional.empty();
         }
@@ -91,8 +92,8 @@ public final class TemplateLoader {
                 level,
                 critical,
                 story,
-                draws,
-                works,
+                known.draws(),
+                known.works(),
                 conditions,
                 parts,
                 slips,

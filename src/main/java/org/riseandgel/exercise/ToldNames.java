@@ -1,6 +1,5 @@
 package org.riseandgel.exercise;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -11,20 +10,23 @@ import org.riseandgel.exercise.ExerciseTemplate.WorkUse;
 
 /** Whether texts name only what is drawn, and whether every drawn value is used and told. */
 final class ToldNames {
-    private final List<DrawRule> draws;
+    private final Known known;
+    private boolean textsAreSound = true;
     private final Set<String> told = new LinkedHashSet<>();
     private final Set<String> used = new LinkedHashSet<>();
 
-    private ToldNames(List<DrawRule> draws) {
-        this.draws = draws;
+    private ToldNames(Known known) {
+        this.known = known;
     }
 
-    static void check(Fields root, List<DrawRule> draws, List<WorkUse> works, List<Condition> conditions) {
-        ToldNames names = new ToldNames(draws);
-        names.collectUses(works, conditions);
+    static void check(Fields root, Known known, List<Condition> conditions) {
+        ToldNames names = new ToldNames(known);
+        names.collectUses(known.works(), conditions);
         root.find("story").ifPresent(names::told);
         items(root, "ask").forEach(part -> part.inner("prompt").ifPresent(names::told));
-        names.unusedOrUntold(root);
+        if (known.isComplete() && names.textsAreSound) {
+            names.unusedOrUntold(root);
+        }
         items(root, "hints").forEach(names::told);
     }
 
@@ -53,19 +55,21 @@ final class ToldNames {
             return;
         }
         if (!NamedText.isBalanced(text.get())) {
+            textsAreSound = false;
             field.problem("Has a brace without its partner; braces stand only around the name of a drawn value.");
             return;
         }
         for (String name : NamedText.names(text.get())) {
-            if (draws.stream().noneMatch(rule -> rule.name().equals(name))) {
-                field.problem("{%s} is not drawn; the drawn values are %s.".formatted(name, drawn()));
+            if (!known.isDrawn(name)) {
+                textsAreSound = false;
+                field.problem("{%s} is not drawn; the drawn values are %s.".formatted(name, known.drawWords()));
             }
             told.add(name);
         }
     }
 
     private void unusedOrUntold(Fields root) {
-        for (DrawRule rule : draws) {
+        for (DrawRule rule : known.draws()) {
             Field field =
                     root.find("draw").flatMap(draw -> draw.inner(rule.name())).orElseThrow();
             if (!used.contains(rule.name()) && !told.contains(rule.name())) {
@@ -75,10 +79,5 @@ final class ToldNames {
                         .formatted(rule.name()));
             }
         }
-    }
-
-    private String drawn() {
-        List<String> names = new ArrayList<>(draws.stream().map(DrawRule::name).toList());
-        return names.isEmpty() ? "none" : String.join(", ", names);
     }
 }

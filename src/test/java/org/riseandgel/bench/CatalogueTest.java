@@ -154,11 +154,7 @@ class CatalogueTest {
         Calculation foam = calculation("foam-density");
         Given given = Given.defaultsOf(foam).with("fullCup", Mass.ofOunces(2)).with("emptyCup", Mass.ofGrams(0.5));
         Outcome outcome = catalogue.run(foam, given, Map.of("fullCup", Unit.OUNCE));
-        Quantity wrong = outcome.slipsOf("foamDensity").stream()
-                .filter(slip -> slip.slip() == Slip.OUNCES_FOR_GRAMS)
-                .findFirst()
-                .orElseThrow()
-                .wrong();
+        Quantity wrong = Slips.of(outcome, Slip.OUNCES_FOR_GRAMS, "foamDensity");
         // 2 oz taken for 2 g: (2 − 0.5) g in 120 mL, by hand
         assertThat(wrong.inBase()).isCloseTo(0.0125, within(1e-12));
         assertThat(outcome.steps().get(0).id()).isEqualTo("convert-fullCup");
@@ -171,7 +167,7 @@ class CatalogueTest {
         Outcome outcome = catalogue.run(stick, given);
         // by hand: r = 6.5 cm, A = 132.7 → 130 cm², 2000 mL ÷ 130 cm² = 15.3846 cm, against 15.0679 cm
         assertThat(outcome.results().get("markHeight").in(Unit.CENTIMETRE)).isCloseTo(15.0679, within(5e-5));
-        assertThat(wrong(outcome, Slip.ROUNDED_EARLY, "markHeight").in(Unit.CENTIMETRE))
+        assertThat(Slips.of(outcome, Slip.ROUNDED_EARLY, "markHeight").in(Unit.CENTIMETRE))
                 .isCloseTo(2000.0 / 130, within(1e-9));
     }
 
@@ -192,14 +188,6 @@ class CatalogueTest {
                 .extracting(Outcome.SlipAnswer::slip)
                 .doesNotContain(Slip.RADIUS_FOR_DIAMETER)
                 .contains(Slip.DIAMETER_FOR_RADIUS);
-    }
-
-    private static Quantity wrong(Outcome outcome, Slip slip, String result) {
-        return outcome.slipsOf(result).stream()
-                .filter(answer -> answer.slip() == slip)
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no " + slip + " in " + outcome.slipsOf(result)))
-                .wrong();
     }
 
     private Calculation calculation(String id) {

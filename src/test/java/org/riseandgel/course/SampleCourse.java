@@ -205,7 +205,6 @@ final class SampleCourse {
               foam:
                 calculation: foam-density
                 inputs: { emptyCup: empty, fullCup: full, cupVolume: volume, liquidDensity: liquid }
-            conditions: []
             ask:
               - part: density
                 prompt: What is the density of the foam?
@@ -214,7 +213,8 @@ final class SampleCourse {
                 tolerance: { percent: 1, because: a balance reads a tenth of a gram }
                 readability: 0.001
             slips: [tare-left-in]
-            hints: []
+            hints:
+              - The cup itself is no foam.
             source: common practice, no source
             """;
 }

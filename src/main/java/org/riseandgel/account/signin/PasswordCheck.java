@@ -10,6 +10,7 @@ import org.riseandgel.account.password.Passwords;
 import org.riseandgel.account.signin.Credentials.Credential;
 import org.riseandgel.platform.audit.AuditLog;
 import org.riseandgel.platform.web.Caller;
+import org.riseandgel.platform.web.Problem;
 
 /**
  * Checks a typed password, at sign-in and again before weighty acts. Every try goes through the {@link Throttle}, takes
@@ -53,6 +54,18 @@ public class PasswordCheck {
     public Attempt again(UUID person, String password) {
         Credential credential = credentials.of(person).orElseThrow();
         return attempt(credential.signInName(), Optional.of(credential), password);
+    }
+
+    /** What is wrong with the password typed again into this field; empty when it is the right one. */
+    public Optional<Problem> problemWith(UUID person, String password, String field) {
+        if (password.isEmpty()) {
+            return Optional.of(new Problem(field, "Type your own password again, to show that it is you."));
+        }
+        Attempt attempt = again(person, password);
+        String message = attempt.outcome() == Attempt.Outcome.WRONG
+                ? "This is not your own password. Type the one you signed in with."
+                : attempt.message();
+        return attempt.isRight() ? Optional.empty() : Optional.of(new Problem(field, message));
     }
 
     private Attempt attempt(String account, Optional<Credential> credential, String password) {

@@ -70,7 +70,7 @@ public class Throttle {
                         """
                         INSERT INTO sign_in_failure AS f (subject, failures, last_at) VALUES (?, 1, ?)
                         ON CONFLICT (subject) DO UPDATE SET failures = f.failures + 1, last_at = excluded.last_at
-                        WHERE f.failures < ? OR f.failures < ? AND (f.last_at > excluded.last_at OR
+                        WHERE f.failures < ? OR f.failures < ? AND (f.last_at > excluded.last_at + interval '1 minute' OR
                             f.last_at <= excluded.last_at
                                 - least(?, power(2, least(f.failures - ?, 10))) * interval '1 second')
                         """,
@@ -102,7 +102,7 @@ public class Throttle {
 
     /**
      * Seconds still to wait: 2 to the power of the failures beyond the free ones, at most 60, from the last one on. A clock
-     * that was set back makes nobody wait.
+     * that was set back by more than that makes nobody wait.
      */
     static long seconds(int beyond, Instant last, Instant now) {
         long wait = beyond >= 6 ? LONGEST_WAIT : 1L << beyond;

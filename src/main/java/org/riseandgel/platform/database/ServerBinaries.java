@@ -46,6 +46,7 @@ final class ServerBinaries {
         Path draft = Files.createTempDirectory(folder.getParent(), "unpacking-");
         try (InputStream packed = archive()) {
             PackedFolder.unpack(packed, draft);
+            OwnerOnly.flushTree(draft);
             takeName(draft);
         } finally {
             deleteTree(draft);

@@ -16,6 +16,7 @@ import java.nio.file.attribute.AclFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Makes files and folders that only the account running the program may open: POSIX modes 600 and
@@ -69,6 +70,27 @@ public final class OwnerOnly {
             try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
                 channel.force(true);
             }
+        }
+    }
+
+    /** Brings a folder and all files in it to the disk, so that not even a power cut leaves an empty one. */
+    public static void flushTree(Path root) throws IOException {
+        List<Path> paths;
+        try (Stream<Path> walk = Files.walk(root)) {
+            paths = walk.filter(path -> !Files.isSymbolicLink(path)).toList();
+        }
+        for (Path path : paths) {
+            if (Files.isDirectory(path)) {
+                flushFolder(path);
+            } else {
+                flushFile(path);
+            }
+        }
+    }
+
+    private static void flushFile(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.force(true);
         }
     }
 

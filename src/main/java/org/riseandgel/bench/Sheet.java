@@ -1,0 +1,41 @@
+package org.riseandgel.bench;
+
+import io.quarkus.qute.RawString;
+import java.util.List;
+
+/** What a bench sheet's page shows. Everything is written out, in the school's decimal mark. */
+public record Sheet(
+        String id,
+        String title,
+        String purpose,
+        List<Field> fields,
+        List<String> cautions,
+        List<FieldProblem> problems,
+        Worked worked,
+        String stickAddress) {
+
+    /** One field of the form; options only where one is to be picked, else null. */
+    public record Field(
+            String name, String label, String help, String value, String unit, List<Input.Option> options) {}
+
+    /** What came out; absent while something is wrong. The drawing is our own SVG, or null. */
+    public record Worked(
+            List<Line> results, List<Step> steps, List<Table> tables, List<String> notes, RawString drawing) {}
+
+    /** A label and what it is worth. */
+    public record Line(String label, String value) {}
+
+    /** A line of the working, in the words of the tag that shows it. */
+    public record Step(String label, String formula, String numbers, String value) {}
+
+    /** A table, written out; a number cell is set to the right. */
+    public record Table(String caption, List<String> headings, List<List<Cell>> rows) {}
+
+    /** A cell of a table. */
+    public record Cell(String text, boolean number) {}
+
+    /** Whether there is nothing wrong. */
+    public boolean isWorked() {
+        return worked != null;
+    }
+}

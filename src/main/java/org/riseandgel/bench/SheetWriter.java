@@ -1,0 +1,81 @@
+package org.riseandgel.bench;
+
+import io.quarkus.qute.RawString;
+import java.util.List;
+import org.riseandgel.core.quantity.Unit;
+
+/** Writes an outcome out for people. */
+final class SheetWriter {
+    private final QuantityText text;
+
+    SheetWriter(QuantityText text) {
+        this.text = text;
+    }
+
+    Sheet.Worked worked(Calculation calculation, Given given, Outcome outcome) {
+        return new Sheet.Worked(
+                calculation.results().stream()
+                        .map(result -> line(result, outcome))
+                        .toList(),
+                outcome.steps().stream().map(this::step).toList(),
+                outcome.tables().stream().map(this::table).toList(),
+                outcome.notes().stream()
+                        .map(note -> text.fill(note.text(), note.in()))
+                        .toList(),
+                calculation.drawing(given, outcome, text).map(RawString::new).orElse(null));
+    }
+
+    private Sheet.Line line(Result result, Outcome outcome) {
+        Unit unit = outcome.units().get(result.name());
+        return new Sheet.Line(
+                result.label(), text.toReadability(outcome.results().get(result.name()), unit, result.readability()));
+    }
+
+    private Sheet.Step step(Outcome.Step step) {
+        return new Sheet.Step(
+                step.label(), step.formula(), text.fill(step.numbers(), step.in()), text.of(step.value(), step.unit()));
+    }
+
+    private Sheet.Table table(Outcome.Table table) {
+        return new Sheet.Table(
+                table.caption(),
+                table.headings(),
+                table.rows().stream()
+                        .map(row -> row.stream().map(this::cell).toList())
+                        .toList());
+    }
+
+    private Sheet.Cell cell(Outcome.Cell cell) {
+        if (cell.quantity() == null) {
+            return new Sheet.Cell(cell.words(), false);
+        }
+        String sign = cell.unit() == Unit.ONE ? "×" : "";
+        return new Sheet.Cell(text.toReadability(cell.quantity(), cell.unit(), cell.readability()) + sign, true);
+    }
+
+    /** The field of an input, with what was typed or else its default. */
+    Sheet.Field field(Input input, String typed) {
+        if (input instanceof Input.Measured measured) {
+            return new Sheet.Field(
+                    input.name(),
+                    input.label(),
+                    input.help(),
+                    typed,
+                    measured.unit().symbol(),
+                    null);
+        }
+        List<Input.Option> options = input instanceof Input.Choice choice ? choice.options() : null;
+        return new Sheet.Field(input.name(), input.label(), input.help(), typed, "", options);
+    }
+
+    /** The default as somebody would type it; empty where there is none. */
+    String byDefault(Input input) {
+        if (input instanceof Input.Measured measured) {
+            return measured.byDefault() == null ? "" : text.number(measured.defaultQuantity(), measured.unit());
+        }
+        if (input instanceof Input.Anything anything) {
+            return text.of(anything.defaultQuantity(), anything.defaultUnit());
+        }
+        return ((Input.Choice) input).options().get(0).value();
+    }
+}

@@ -1,0 +1,109 @@
+package org.riseandgel.bench;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.core.quantity.OutOfRangeException;
+import org.riseandgel.platform.school.SchoolSettings;
+
+/** The bench sheets: what was typed goes in, a page's worth of written-out results or of problems comes out. */
+@ApplicationScoped
+public class Sheets {
+    private static final int LONGEST_KEPT = 200;
+
+    private final Catalogue catalogue = Catalogue.standard();
+    private final SchoolSettings settings;
+
+    Sheets(SchoolSettings settings) {
+        this.settings = settings;
+    }
+
+    /** All calculations, in the order of the bench. */
+    public List<Calculation> all() {
+        return catalogue.all();
+    }
+
+    /** The sheet of a calculation, worked with what was typed and with defaults for the rest; none of that id is empty. */
+    public Optional<Sheet> open(String id, Map<String, String> typed) {
+        return catalogue.find(id).map(calculation -> sheet(calculation, kept(calculation, typed)));
+    }
+
+    /** The volume stick for what was typed; empty when the sheet has something to mend first. */
+    public Optional<Stick> stick(Map<String, String> typed) {
+        Calculation stick = catalogue.find("stick-marks").orElseThrow();
+        Map<String, String> values = kept(stick, typed);
+        QuantityText text = QuantityText.of(settings.decimalMark());
+        Sheet sheet = sheet(stick, values);
+        if (!sheet.isWorked()) {
+            return Optional.empty();
+        }
+        Given given = GivenReader.of(settings.decimalMark())
+                .read(stick, values)
+                .given()
+                .orElseThrow();
+        return Optional.of(Stick.of(given, text, query(values)));
+    }
+
+    private Sheet sheet(Calculation calculation, Map<String, String> typed) {
+        DecimalMark mark = settings.decimalMark();
+        QuantityText text = QuantityText.of(mark);
+        GivenReading reading = GivenReader.of(mark).read(calculation, typed);
+        if (reading.given().isEmpty()) {
+            return sheet(calculation, typed, text, reading.problems(), null);
+        }
+        Given given = reading.given().get();
+        try {
+            Outcome outcome = catalogue.run(calculation, given);
+            Sheet.Worked worked = new SheetWriter(text).worked(calculation, given, outcome);
+            return sheet(calculation, typed, text, List.of(), worked);
+        } catch (OutOfRangeException refused) {
+            FieldProblem problem =
+                    new FieldProblem(calculation.inputAt(refused.what()), text.sentence(refused.getMessage()));
+            return sheet(calculation, typed, text, List.of(problem), null);
+        }
+    }
+
+    private static Sheet sheet(
+            Calculation calculation,
+            Map<String, String> typed,
+            QuantityText text,
+            List<FieldProblem> problems,
+            Sheet.Worked worked) {
+        SheetWriter writer = new SheetWriter(text);
+        return new Sheet(
+                calculation.id(),
+                calculation.title(),
+                calculation.purpose(),
+                calculation.inputs().stream()
+                        .map(input -> writer.field(input, typed.getOrDefault(input.name(), writer.byDefault(input))))
+                        .toList(),
+                calculation.cautions(),
+                problems,
+                worked,
+                calculation instanceof MarkStick ? "/bench/stick-marks/stick?" + query(typed) : null);
+    }
+
+    /** What was typed for the inputs of the calculation, and nothing else. */
+    private static Map<String, String> kept(Calculation calculation, Map<String, String> typed) {
+        Map<String, String> kept = new LinkedHashMap<>();
+        for (Input input : calculation.inputs()) {
+            String value = typed.get(input.name());
+            if (value != null) {
+                kept.put(input.name(), value.substring(0, Math.min(value.length(), LONGEST_KEPT)));
+            }
+        }
+        return kept;
+    }
+
+    static String query(Map<String, String> typed) {
+        return typed.entrySet().stream()
+                .map(value -> value.getKey() + "=" + URLEncoder.encode(value.getValue(), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
+    }
+}

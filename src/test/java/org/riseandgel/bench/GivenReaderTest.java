@@ -1,0 +1,133 @@
+package org.riseandgel.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.core.quantity.Length;
+import org.riseandgel.core.quantity.Quantity;
+import org.riseandgel.core.quantity.QuantityKind;
+import org.riseandgel.core.quantity.Ratio;
+import org.riseandgel.core.quantity.Unit;
+
+class GivenReaderTest {
+    private final MarkStick stick = new MarkStick();
+    private final GivenReader point = GivenReader.of(DecimalMark.POINT);
+
+    @Test
+    void nothingTypedGivesTheDefaults() {
+        assertThat(point.read(stick, Map.of()).given()).contains(Given.defaultsOf(stick));
+        assertThat(point.read(stick, Map.of("depth", " \u00a0", "shape", "")).given())
+                .contains(Given.defaultsOf(stick));
+    }
+
+    /** 4 3/4 in and 120.65 mm are the same length, 12.065 cm, by the definition of the inch. */
+    @ParameterizedTest
+    @CsvSource({"12.065", "'12,065 cm'", "4 3/4 in", "120.65 mm", "4¾″"})
+    void aNumberWithoutUnitIsInTheFieldsOwn(String typed) {
+        GivenReader reader = typed.contains(",") ? GivenReader.of(DecimalMark.COMMA) : point;
+        Given given =
+                reader.read(stick, Map.of("bottomDiameter", typed)).given().orElseThrow();
+        assertThat(given.get("bottomDiameter", Length.class).inCentimetres()).isCloseTo(12.065, within(1e-12));
+    }
+
+    @Test
+    void theUnitThatWasTypedIsKeptForTheWorking() {
+        Given given = point.read(stick, Map.of("bottomDiameter", "4 3/4 in", "depth", "25 cm"))
+                .given()
+                .orElseThrow();
+        assertThat(given.units()).containsExactlyEntriesOf(Map.of("bottomDiameter", Unit.INCH));
+    }
+
+    @Test
+    void everyProblemIsToldAtItsField() {
+        GivenReading reading = point.read(
+                stick,
+                Map.of("shape", "round", "bottomDiameter", "12..5", "depth", "5 m", "charge", "500 g", "ratio", "-1"));
+        assertThat(reading.given()).isEmpty();
+        assertThat(reading.problems())
+                .extracting(FieldProblem::field)
+                .containsExactly("shape", "bottomDiameter", "depth", "charge", "ratio");
+        List<String> messages =
+                reading.problems().stream().map(FieldProblem::message).toList();
+        assertThat(messages.get(0))
+                .isEqualTo("Shape of the vessel: “round” is not among the choices. Choose one from the" + " list.");
+        assertThat(messages.get(1)).startsWith("Inside diameter at the floor: ").contains("12..5");
+        assertThat(messages.get(2)).isEqualTo("Inside depth is 500\u00a0cm, must be from 1\u00a0cm to 200\u00a0cm.");
+        assertThat(messages.get(3))
+                .isEqualTo("Liquid before whipping: “500 g” is a mass, but a volume is asked for. Write it in mL.");
+        assertThat(messages.get(4)).isEqualTo("Wanted expansion ratio is −1, must be from 1 to 20.");
+    }
+
+    @Test
+    void messagesUseTheSchoolsMark() {
+        GivenReading reading = GivenReader.of(DecimalMark.COMMA).read(stick, Map.of("depth", "200,5 cm"));
+        assertThat(reading.problems().get(0).message()).contains("200,5\u00a0cm");
+    }
+
+    @Test
+    void anAmountToConvertNeedsItsUnit() {
+        ConvertUnit convert = new ConvertUnit();
+        assertThat(point.read(convert, Map.of("amount", "4")).problems())
+                .singleElement()
+                .extracting(FieldProblem::message)
+                .isEqualTo("Amount: “4” has no unit. Write the unit behind the number, as in 4\u00a0oz.");
+        assertThat(point.read(convert, Map.of("amount", "-500 °C")).problems()).hasSize(1);
+    }
+
+    @Test
+    void degreesBecomeStepsWhereADifferenceIsAsked() {
+        Calculation difference =
+                new OneInput(new Input.Measured("rise", "Rise", "How much warmer.", Unit.CELSIUS_STEP, 0, 100, null));
+        Given given = point.read(difference, Map.of("rise", "18 °F")).given().orElseThrow();
+        assertThat(given.get("rise", Quantity.class).kind()).isEqualTo(QuantityKind.TEMPERATURE_DIFFERENCE);
+        assertThat(given.get("rise", Quantity.class).inBase()).isCloseTo(10, within(1e-12));
+        assertThat(point.read(difference, Map.of()).problems())
+                .singleElement()
+                .extracting(FieldProblem::message)
+                .isEqualTo("Rise: write a number, such as 0\u00a0°C.");
+    }
+
+    @Test
+    void aRatioMayBeWrittenWithItsSign() {
+        Given given = point.read(stick, Map.of("ratio", "3x")).given().orElseThrow();
+        assertThat(given.get("ratio", Ratio.class).asNumber()).isEqualTo(3);
+    }
+
+    private record OneInput(Input input) implements Calculation {
+        @Override
+        public String id() {
+            return "one-input";
+        }
+
+        @Override
+        public String title() {
+            return "One input";
+        }
+
+        @Override
+        public String purpose() {
+            return "Only here.";
+        }
+
+        @Override
+        public List<Input> inputs() {
+            return List.of(input);
+        }
+
+        @Override
+        public List<Result> results() {
+            return List.of();
+        }
+
+        @Override
+        public void work(Given given, Work work) {
+            throw new UnsupportedOperationException("never worked");
+        }
+    }
+}
