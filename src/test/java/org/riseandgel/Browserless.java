@@ -236,6 +236,11 @@ public final class Browserless {
             return response.headers().allValues(name);
         }
 
+        /** All headers as one text. */
+        public String headerText() {
+            return response.headers().map().toString();
+        }
+
         /** Where the answer sends the browser, as a path. */
         public String location() {
             return header("Location").replaceFirst("^https?://[^/]+", "");
