@@ -6,6 +6,7 @@ import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.Statement;
 import java.util.ArrayList;
@@ -20,10 +21,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.riseandgel.AppProcess;
 import org.riseandgel.Browserless;
+import org.riseandgel.Oracle;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.Roles;
 import org.riseandgel.durability.Learner.Acknowledged;
-import org.riseandgel.durability.Oracle.Database;
 
 /**
  * Six learners answer without pause; the program, or the program and its database, is killed in the middle, and started
@@ -163,12 +164,12 @@ class DurabilityIT {
         return row.getInt(1);
     }
 
-    private Database database() throws Exception {
+    private Oracle.Connections database() throws Exception {
         String databasePort = Files.readAllLines(dataDir.resolve("database").resolve("postmaster.pid"))
                 .get(3);
         String password = Files.readString(dataDir.resolve("keys").resolve("database-owner.password"))
                 .strip();
-        return new Database(
-                "jdbc:postgresql://127.0.0.1:" + databasePort.strip() + "/riseandgel", "riseandgel_owner", password);
+        String url = "jdbc:postgresql://127.0.0.1:" + databasePort.strip() + "/riseandgel";
+        return () -> DriverManager.getConnection(url, "riseandgel_owner", password);
     }
 }

@@ -8,6 +8,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.jsoup.nodes.Element;
 import org.riseandgel.Browserless;
 import org.riseandgel.Browserless.Answer;
+import org.riseandgel.Oracle;
 
 /** Somebody who practises without pause until the server is gone, and remembers each answer the server said it has. */
 final class Learner implements Runnable {
@@ -55,7 +56,7 @@ final class Learner implements Runnable {
     private void answer(String address, int part) {
         String draw = address.substring(address.lastIndexOf('/') + 1);
         boolean right = turns.getAndIncrement() % 3 != 0;
-        String typed = oracle.answer(draw, part - 1, right);
+        String typed = right ? oracle.right(draw, part - 1) : oracle.wrong(draw, part - 1);
         Answer told = browser.post(
                 address + "/answer", Map.of("part", Integer.toString(part), "answer", typed, "echoed", typed));
         if (told.status() != 303) {
