@@ -82,29 +82,24 @@ class DrawStore {
         return fold(sql.list(LOAD, DrawStore::drawRow, draw, person));
     }
 
-    /** What a new draw of this skill at this level has to take into account. */
-    record Before(Optional<UUID> open, Optional<String> lastExercise) {}
-
-    Before before(UUID person, String skill, int level) {
-        return sql
-                .list(
-                        """
-                        SELECT id, exercise_id, finished_at IS NULL AND level = ? AS open FROM draw
-                        WHERE person_id = ? AND skill = ?
-                        ORDER BY finished_at IS NULL AND level = ? DESC, drawn_at DESC LIMIT 2""",
-                        row -> new Found(row.uuid("id"), row.text("exercise_id"), row.flag("open")),
-                        level,
-                        person,
-                        skill,
-                        level)
-                .stream()
-                .findFirst()
-                .map(found ->
-                        new Before(found.open ? Optional.of(found.id) : Optional.empty(), Optional.of(found.exercise)))
-                .orElse(new Before(Optional.empty(), Optional.empty()));
+    /** The open draw of a skill at a level. */
+    Optional<UUID> open(UUID person, String skill, int level) {
+        return sql.first(
+                "SELECT id FROM draw WHERE person_id = ? AND skill = ? AND level = ? AND finished_at IS NULL",
+                row -> row.uuid("id"),
+                person,
+                skill,
+                level);
     }
 
-    private record Found(UUID id, String exercise, boolean open) {}
+    /** The exercise of the latest draw of a skill. */
+    Optional<String> lastExercise(UUID person, String skill) {
+        return sql.first(
+                "SELECT exercise_id FROM draw WHERE person_id = ? AND skill = ? ORDER BY drawn_at DESC LIMIT 1",
+                row -> row.text("exercise_id"),
+                person,
+                skill);
+    }
 
     /** Stores a new draw with the text it was drawn from; empty when another request has just opened one. */
     Optional<UUID> add(StoredDraw draw, String sourceText) {

@@ -40,10 +40,9 @@ class NextDraw {
     Optional<UUID> of(UUID person, String skill, int wantedLevel) {
         List<ExerciseTemplate> templates = content.exercises().ofSkill(skill);
         return nearest(templates, wantedLevel).flatMap(level -> {
-            DrawStore.Before before = store.before(person, skill, level);
-            return before.open()
+            return store.open(person, skill, level)
                     .filter(open -> isWorkable(person, open))
-                    .or(() -> draw(person, inOrder(templates, level, before.lastExercise())));
+                    .or(() -> draw(person, inOrder(templates, level, store.lastExercise(person, skill))));
         });
     }
 
@@ -100,21 +99,8 @@ class NextDraw {
 
     private Optional<UUID> keep(UUID person, DrawnExercise drawn) {
         ExerciseTemplate template = drawn.template();
-        StoredDraw draw = new StoredDraw(
-                UUID.randomUUID(),
-                person,
-                template.id(),
-                template.version(),
-                template.skill(),
-                template.level(),
-                drawn.seed(),
-                now(),
-                null,
-                0,
-                List.of(),
-                Standing.NONE);
-        return store.add(draw, template.file().text()).or(() -> store.before(person, template.skill(), template.level())
-                .open());
+        StoredDraw draw = StoredDraw.fresh(person, drawn, now());
+        return store.add(draw, template.file().text()).or(() -> store.open(person, template.skill(), template.level()));
     }
 
     private Instant now() {

@@ -52,7 +52,11 @@ public class PracticePages {
         static native TemplateInstance readBack(ReadBack echo);
 
         static native TemplateInstance answers(
-                AnswerHistory.Page history, int page, String skill, List<SkillLists.Choice> choices);
+                AnswerHistory.Page history,
+                int page,
+                String skill,
+                List<SkillLists.Choice> choices,
+                List<Problem> problems);
 
         private Templates() {}
     }
@@ -145,7 +149,7 @@ public class PracticePages {
     public TemplateInstance answers(@RestQuery @DefaultValue("1") int page, @RestQuery @DefaultValue("") String skill) {
         int asked = Math.max(1, page);
         AnswerHistory.Page found = history.of(viewer.getId(), Optional.of(skill).filter(one -> !one.isEmpty()), asked);
-        return Templates.answers(found, asked, skill, skills.choices());
+        return Templates.answers(found, asked, skill, skills.choices(), List.of());
     }
 
     private DrawView view(UUID draw) {

@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.ExerciseTemplate;
 
 /** A draw with the answers given to it so far, and the standing of its person in its skill at that same moment. */
 record StoredDraw(
@@ -19,6 +21,24 @@ record StoredDraw(
         int hintsShown,
         List<StoredAnswer> answers,
         Standing standing) {
+
+    /** A new draw, not yet stored. */
+    static StoredDraw fresh(UUID person, DrawnExercise drawn, Instant now) {
+        ExerciseTemplate template = drawn.template();
+        return new StoredDraw(
+                UUID.randomUUID(),
+                person,
+                template.id(),
+                template.version(),
+                template.skill(),
+                template.level(),
+                drawn.seed(),
+                now,
+                null,
+                0,
+                List.of(),
+                Standing.NONE);
+    }
 
     boolean isFinished() {
         return finishedAt != null;

@@ -16,6 +16,7 @@ import org.riseandgel.account.People;
 import org.riseandgel.account.PersonView;
 import org.riseandgel.account.Roles;
 import org.riseandgel.account.Viewer;
+import org.riseandgel.platform.web.Problem;
 import org.riseandgel.practice.AnswerHistory;
 import org.riseandgel.practice.Answered;
 import org.riseandgel.practice.Practice;
@@ -42,7 +43,12 @@ public class AnswerPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance answers(
-                PersonView person, AnswerHistory.Page history, int page, String skill, List<SkillLists.Choice> choices);
+                PersonView person,
+                AnswerHistory.Page history,
+                int page,
+                String skill,
+                List<SkillLists.Choice> choices,
+                List<Problem> problems);
 
         static native TemplateInstance answer(PersonView person, Answered answered, String story);
 
@@ -55,7 +61,7 @@ public class AnswerPages {
         PersonView seen = seen(person);
         int asked = Math.max(1, page);
         AnswerHistory.Page found = history.of(person, Optional.of(skill).filter(one -> !one.isEmpty()), asked);
-        return Templates.answers(seen, found, asked, skill, skills.choices());
+        return Templates.answers(seen, found, asked, skill, skills.choices(), List.of());
     }
 
     @GET

@@ -1,5 +1,6 @@
 package org.riseandgel.practice;
 
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
@@ -8,6 +9,7 @@ import org.riseandgel.SignedIn;
 import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.DrawnPart;
+import org.riseandgel.exercise.ExerciseTemplate;
 
 /** A person at a browser who practises, and who, unlike a real one, can look up the right answers. */
 final class Learner {
@@ -36,6 +38,13 @@ final class Learner {
     UUID freshDraw(String skill, int level) {
         finish(draw(skill, level));
         return draw(skill, level);
+    }
+
+    /** A draw of one exercise with the numbers of one seed, as if chance had chosen them. */
+    UUID drawOf(ExerciseTemplate template, long seed) {
+        StoredDraw draw = StoredDraw.fresh(id, drawings.fresh(template, seed), Instant.now());
+        store.open(id, template.skill(), template.level()).ifPresent(open -> store.close(id, open, Instant.now()));
+        return store.add(draw, template.file().text()).orElseThrow();
     }
 
     /** Answers whatever is open of a draw rightly. */

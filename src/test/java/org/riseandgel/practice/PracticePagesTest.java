@@ -15,7 +15,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.riseandgel.Browserless;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.core.quantity.Rational;
+import org.riseandgel.course.CourseContent;
 import org.riseandgel.exercise.DrawnPart;
 import org.riseandgel.platform.sql.Sql;
 
@@ -33,11 +35,21 @@ class PracticePagesTest {
     @Inject
     Sql sql;
 
+    @Inject
+    CourseContent content;
+
     Learner anouk;
+    long seed = 20_270_301;
 
     @BeforeEach
     void signIn() {
         anouk = new Learner(DemoPeople.ANOUK, store, drawings);
+    }
+
+    /** One bare exercise whose answer is a length in mm, with other numbers each time. */
+    private UUID beaker() {
+        return anouk.drawOf(
+                content.exercises().find("stick-marks-straight-beaker").orElseThrow(), seed++);
     }
 
     private Standing standing() {
@@ -58,7 +70,7 @@ class PracticePagesTest {
 
     @Test
     void aRightAnswerIsStoredAndExplained() {
-        UUID draw = anouk.freshDraw(SKILL, 2);
+        UUID draw = beaker();
         Standing before = standing();
         String typed = anouk.right(draw);
 
@@ -81,7 +93,7 @@ class PracticePagesTest {
 
     @Test
     void aSlipIsNamedAndIsNoFormError() {
-        UUID draw = anouk.freshDraw(SKILL, 2);
+        UUID draw = beaker();
         DrawnPart part = anouk.openPart(draw);
         var wrong = part.wrongAnswers().get(0);
         Rational middle = wrong.band().low().plus(wrong.band().high()).times(Rational.of(1, 2));
@@ -99,11 +111,10 @@ class PracticePagesTest {
 
     @Test
     void theRightNumberInAnotherUnitIsToldAsThat() {
-        UUID draw = anouk.freshDraw(SKILL, 2);
+        UUID draw = beaker();
         String number = anouk.openPart(draw).expected().toDecimal(6).toPlainString();
-        String other = anouk.openPart(draw).part().unit().symbol().equals("mm") ? " cm" : " mm";
 
-        Document page = anouk.answer(draw, 0, number + other).follow().page();
+        Document page = anouk.answer(draw, 0, number + " cm").follow().page();
 
         assertThat(page.select(".verdict-word").text()).isEqualTo("Right number, wrong unit");
         assertThat(page.select(".verdict use").attr("href")).endsWith("#unit");
@@ -125,7 +136,7 @@ class PracticePagesTest {
                 "<b>5</b>"
             })
     void whatCannotBeReadIsAskedAgainAndCostsNothing(String typed) {
-        UUID draw = anouk.freshDraw(SKILL, 2);
+        UUID draw = beaker();
         Standing before = standing();
 
         for (String echoed : List.of("", typed)) {
@@ -149,7 +160,7 @@ class PracticePagesTest {
 
     @Test
     void withoutScriptTheAnswerIsReadBackBeforeItIsFinal() {
-        UUID draw = anouk.freshDraw(SKILL, 2);
+        UUID draw = beaker();
 
         Browserless.Answer echo = anouk.post(draw, 0, "1 1/2 in", "");
 
@@ -180,7 +191,7 @@ class PracticePagesTest {
 
     @Test
     void thePieceThatReadsBackSaysWhatIsReadAndNothingElse() {
-        UUID draw = anouk.freshDraw(SKILL, 2);
+        UUID draw = beaker();
         Browserless.Answer clear =
                 anouk.browser.post("/practice/draws/" + draw + "/read", Map.of("part", "1", "answer", "1 1/2 in"));
         assertThat(clear.status()).isEqualTo(200);
@@ -198,7 +209,7 @@ class PracticePagesTest {
     @Test
     void partsAreAnsweredInOrderAndALaterOneIsNotShownBefore() {
         UUID draw = anouk.freshDraw(SKILL, 1);
-        String later = anouk.drawn(draw).prompt(1, org.riseandgel.core.quantity.DecimalMark.POINT);
+        String later = anouk.drawn(draw).prompt(1, DecimalMark.POINT);
         assertThat(anouk.page(draw).body()).doesNotContain(later);
 
         Browserless.Answer early = anouk.answer(draw, 1, "12 mm");
@@ -247,7 +258,7 @@ class PracticePagesTest {
 
     @Test
     void aHintKeepsWhatWasTypedAndTheAnswerDoesNotCount() {
-        UUID draw = anouk.freshDraw(SKILL, 2);
+        UUID draw = beaker();
         Standing before = standing();
         Browserless.Answer hint =
                 anouk.browser.post("/practice/draws/" + draw + "/hint", Map.of("part", "1", "answer", "12,5 mm"));
@@ -270,7 +281,7 @@ class PracticePagesTest {
 
     @Test
     void anotherPersonsDrawIsNotThere() {
-        UUID draw = anouk.freshDraw(SKILL, 2);
+        UUID draw = beaker();
         Browserless other = SignedIn.asPerson(DemoPeople.ESME);
         String address = "/practice/draws/" + draw;
         assertThat(other.get(address).status()).isEqualTo(404);
@@ -297,7 +308,7 @@ class PracticePagesTest {
 
     @Test
     void everyFormNeedsItsToken() {
-        UUID draw = anouk.freshDraw(SKILL, 2);
+        UUID draw = beaker();
         Map<String, String> fields = Map.of("part", "1", "answer", "12 mm", "echoed", "12 mm");
         for (String path : List.of(
                 "/practice/draws/" + draw + "/answer",
@@ -312,7 +323,7 @@ class PracticePagesTest {
 
     @Test
     void theListsShowSkillsAndOwnAnswers() {
-        UUID draw = anouk.freshDraw(SKILL, 2);
+        UUID draw = beaker();
         String exercise = anouk.drawn(draw).template().title();
         anouk.finish(draw);
         Document skills = anouk.browser.get("/practice").page();

@@ -1,0 +1,173 @@
+package org.riseandgel.practice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.riseandgel.Browserless;
+import org.riseandgel.account.DemoPeople;
+import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.core.quantity.NumberWriter;
+import org.riseandgel.core.quantity.Rational;
+import org.riseandgel.core.quantity.Unit;
+import org.riseandgel.course.CourseContent;
+import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.DrawnPart;
+import org.riseandgel.exercise.ExerciseTemplate;
+import org.riseandgel.exercise.WrongAnswer;
+
+/** No response gives away, before an answer is stored, what the answer is or how it could be worked back. */
+@QuarkusTest
+class NothingLeaksTest {
+    private static final int SEEDS = 2;
+
+    /** Numbers that stand on these pages whatever is asked: an example answer, minutes until the sign-in ends, a delay. */
+    private static final String OF_EVERY_PAGE = " 12 30 400 ";
+
+    @Inject
+    DrawStore store;
+
+    @Inject
+    Drawings drawings;
+
+    @Inject
+    CourseContent content;
+
+    Learner darius;
+
+    @BeforeEach
+    void signIn() {
+        darius = new Learner(DemoPeople.DARIUS, store, drawings);
+    }
+
+    @Test
+    void noResponseTellsTheAnswerBeforeItIsStored() {
+        int parts = 0;
+        for (ExerciseTemplate template : content.exercises().all()) {
+            for (int seed = 0; seed < SEEDS; seed++) {
+                parts += walkThrough(template, seed);
+            }
+        }
+        assertThat(parts).isGreaterThan(SEEDS * content.exercises().all().size());
+    }
+
+    /** The check itself finds what it looks for: once the answer is stored, the page says it. */
+    @Test
+    void theSameSearchFindsTheAnswerOnceItIsStored() {
+        ExerciseTemplate beaker =
+                content.exercises().find("stick-marks-straight-beaker").orElseThrow();
+        UUID draw = darius.drawOf(beaker, 0x9E37_79B9_7F4A_7C15L);
+        DrawnExercise drawn = darius.drawn(draw);
+        Browserless.Answer verdict = darius.answer(draw, 0, "1 mm").follow();
+        assertThat(found(spellings(drawn.part(0), drawn), cleaned(verdict, draw)))
+                .isNotEmpty();
+    }
+
+    private int walkThrough(ExerciseTemplate template, long seed) {
+        UUID draw = darius.drawOf(template, 0x9E37_79B9_7F4A_7C15L * (seed + 1));
+        DrawnExercise drawn = darius.drawn(draw);
+        String address = "/practice/draws/" + draw;
+        closed(darius.browser.get("/practice"), draw, drawn, 0, false);
+        closed(darius.browser.get("/today"), draw, drawn, 0, false);
+        for (int part = 0; part < drawn.parts().size(); part++) {
+            Map<String, String> guess = Map.of("part", "" + (part + 1), "answer", darius.inUnit(draw, Rational.of(1)));
+            closed(darius.page(draw), draw, drawn, part, false);
+            closed(darius.browser.post(address + "/read", guess), draw, drawn, part, false);
+            closed(darius.browser.post(address + "/answer", guess), draw, drawn, part, false);
+            closed(darius.answer(draw, part, "no number"), draw, drawn, part, false);
+            closed(darius.browser.get(address + "?part=" + (part + 1)), draw, drawn, part, false);
+            Browserless.Answer stored = darius.answer(draw, part, darius.right(draw));
+            closed(stored, draw, drawn, part + 1, true);
+            closed(stored.follow(), draw, drawn, part + 1, true);
+        }
+        return drawn.parts().size();
+    }
+
+    /** What is still closed from this part on is not in the answer of the server. */
+    private static void closed(
+            Browserless.Answer answer, UUID draw, DrawnExercise drawn, int from, boolean verdictShown) {
+        String text = cleaned(answer, draw);
+        String about = drawn + " part " + from + " of " + answer;
+        long seed = drawn.seed();
+        assertThat(text)
+                .as(about)
+                .doesNotContain(Long.toString(seed), Long.toUnsignedString(seed), Long.toUnsignedString(seed, 16));
+        for (int part = from; part < drawn.parts().size(); part++) {
+            assertThat(found(spellings(drawn.part(part), drawn), text))
+                    .as(about)
+                    .isEmpty();
+            if (part > from || verdictShown) {
+                assertThat(text).as(about).doesNotContain(drawn.prompt(part, DecimalMark.POINT));
+            }
+            if (!verdictShown && from == 0) {
+                noSlip(text, drawn, drawn.part(part));
+            }
+        }
+    }
+
+    private static void noSlip(String text, DrawnExercise drawn, DrawnPart part) {
+        for (WrongAnswer wrong : part.wrongAnswers()) {
+            assertThat(text).doesNotContain(wrong.slip().title(), wrong.slip().id());
+            if (!drawn.template().file().text().contains(wrong.line())) {
+                assertThat(text).doesNotContain(wrong.line());
+            }
+        }
+    }
+
+    /** The answer of the server without what could look like anything: ids, tokens, dates, and counts of other pages. */
+    private static String cleaned(Browserless.Answer answer, UUID draw) {
+        return (answer.headerText() + "\n" + answer.body())
+                .replace(draw.toString(), "")
+                .replace("&#39;", "'")
+                .replaceAll("[0-9]+ minutes|[0-9]+ of [0-9]+|[0-9]+ days?|[0-9]+ [A-Z][a-z]+ [0-9]{4}, [0-9:]{5}", "")
+                .replaceAll("value=\"[A-Za-z0-9_-]{40,}\"", "")
+                .replaceAll("date=\\[[^]]*]|last-modified=\\[[^]]*]|content-length=\\[[^]]*]", "");
+    }
+
+    private static List<String> found(Set<String> spellings, String text) {
+        return spellings.stream()
+                .filter(spelling -> Pattern.compile("(?<![0-9.,])" + Pattern.quote(spelling) + "(?![0-9])")
+                        .matcher(text)
+                        .find())
+                .toList();
+    }
+
+    /** The right answer in many ways to write it, but not such as stand in the exercise's own words or are one digit. */
+    private static Set<String> spellings(DrawnPart part, DrawnExercise drawn) {
+        Set<String> spellings = new LinkedHashSet<>();
+        Unit asked = part.part().unit();
+        Rational base = asked.toBase(part.expected());
+        for (Unit unit : Unit.values()) {
+            if (unit.kind() == asked.kind() && (unit == asked || unit.factor().compareTo(Rational.of(1, 100)) > 0)) {
+                add(spellings, unit.fromBase(base), unit == asked ? 2 : 4);
+            }
+        }
+        String given = OF_EVERY_PAGE
+                + drawn.template().file().text()
+                + drawn.story(DecimalMark.POINT)
+                + drawn.prompt(0, DecimalMark.POINT);
+        return spellings.stream()
+                .filter(spelling -> spelling.replaceAll("[^1-9]", "").length() >= 2)
+                .filter(spelling -> found(Set.of(spelling), given).isEmpty())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static void add(Set<String> spellings, Rational value, int fewestFigures) {
+        for (DecimalMark mark : DecimalMark.values()) {
+            NumberWriter writer = NumberWriter.of(mark);
+            for (int figures = fewestFigures; figures <= 8; figures++) {
+                spellings.add(writer.figures(value.toDouble(), figures));
+            }
+        }
+        spellings.add(Double.toString(value.toDouble()));
+    }
+}
