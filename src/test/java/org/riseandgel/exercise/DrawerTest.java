@@ -108,6 +108,29 @@ class DrawerTest {
         assertThat(drawn.story(DecimalMark.POINT)).contains("\u00a0mL of foam").doesNotContain("{");
     }
 
+    /** 1.215 kg is 1215 g: on scales that read to 10 g, half way between 1210 and 1220. */
+    @Test
+    void noAnswerLiesHalfWayBetweenTwoReadings() {
+        String text = Samples.file(Samples.CARD)
+                .text()
+                .replace("from: 2.5, to: 13.5, step: 0.5, unit: oz", "from: 1.21, to: 1.39, step: 0.005, unit: kg")
+                .replace("percent: 0.5", "abs: 10")
+                .replace("readability: 0.1", "readability: 10")
+                .replace("slips: [converted-backwards, ounces-for-grams]\n", "");
+        ExerciseTemplate template = Samples.LIBRARY.parse("exercises/weighing/old-card.yaml", text);
+        List<String> numbers = new ArrayList<>();
+        for (long seed = 0; seed < 300; seed++) {
+            numbers.add(Samples.LIBRARY
+                    .drawer()
+                    .draw(template, seed)
+                    .values()
+                    .get("amount")
+                    .number()
+                    .toPlainString());
+        }
+        assertThat(numbers).contains("1.210", "1.390").noneMatch(number -> number.endsWith("5"));
+    }
+
     @Test
     void saysWhyNothingCouldBeDrawn() {
         String text = Samples.file(Samples.BEAKER).text().replace("atMost: 260", "atMost: 3");
