@@ -116,8 +116,7 @@ class NothingLeaksTest {
 
     private static void noSlip(String text, DrawnExercise drawn, DrawnPart part) {
         for (WrongAnswer wrong : part.wrongAnswers()) {
-            assertThat(text)
-                    .doesNotContain(wrong.slip().title(), wrong.slip().id());
+            assertThat(text).doesNotContain(wrong.slip().title(), wrong.slip().id());
             if (!drawn.template().file().text().contains(wrong.line())) {
                 assertThat(text).doesNotContain(wrong.line());
             }
