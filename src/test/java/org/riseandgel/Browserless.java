@@ -39,11 +39,21 @@ public final class Browserless {
             HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
     private final Map<String, String> cookies = new LinkedHashMap<>();
+    private final String base;
     private String token;
+
+    private Browserless(String base) {
+        this.base = base;
+    }
 
     /** One that nobody has signed in with. */
     public static Browserless anonymous() {
-        return new Browserless();
+        return new Browserless(origin());
+    }
+
+    /** One for a server of its own process, such as {@code http://127.0.0.1:8123}. */
+    public static Browserless at(URI server) {
+        return new Browserless(server.toString().replaceFirst("/$", ""));
     }
 
     /** Opens an address of the server. */
@@ -55,7 +65,7 @@ public final class Browserless {
     public Answer post(String path, Map<String, String> fields) {
         Map<String, String> all = new LinkedHashMap<>(fields);
         all.put("form-token", token());
-        return postAsIs(path, all, origin());
+        return postAsIs(path, all, base);
     }
 
     /** Sends a form that has no field but the token. */
@@ -65,7 +75,7 @@ public final class Browserless {
 
     /** Sends exactly these fields, without a token: the server must refuse it. */
     public Answer postWithoutToken(String path, Map<String, String> fields) {
-        return postAsIs(path, fields, origin());
+        return postAsIs(path, fields, base);
     }
 
     /** Sends a right form as if a page of another site had sent it: the server must refuse it. */
@@ -109,7 +119,7 @@ public final class Browserless {
         body.writeBytes("--edge--\r\n".getBytes(StandardCharsets.UTF_8));
         return send(request(path)
                 .header("Content-Type", "multipart/form-data; boundary=edge")
-                .header("Origin", origin())
+                .header("Origin", base)
                 .POST(BodyPublishers.ofByteArray(body.toByteArray())));
     }
 
@@ -117,7 +127,7 @@ public final class Browserless {
     public Answer postJson(String path, String json) {
         return send(request(path)
                 .header("Content-Type", "application/json")
-                .header("Origin", origin())
+                .header("Origin", base)
                 .header("X-Form-Token", token())
                 .POST(BodyPublishers.ofString(json)));
     }
@@ -156,7 +166,7 @@ public final class Browserless {
     }
 
     private HttpRequest.Builder request(String path) {
-        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(origin() + path));
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(base + path));
         if (!cookies.isEmpty()) {
             request.header(
                     "Cookie",

@@ -57,7 +57,7 @@ public class BenchSheets {
                 .toList();
         return Response.status(problems.isEmpty() ? Response.Status.OK.getStatusCode() : UNPROCESSABLE)
                 .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
-                .entity(Templates.sheet(sheet, problems.isEmpty() ? null : problems))
+                .entity(Templates.sheet(sheet, problems))
                 .build();
     }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import org.riseandgel.core.quantity.OutOfRangeException;
 import org.riseandgel.core.quantity.Quantity;
 import org.riseandgel.core.quantity.QuantityKind;
-import org.riseandgel.core.quantity.Ratio;
 import org.riseandgel.core.quantity.Unit;
 
 /** The same amount in another unit. */
@@ -80,44 +79,15 @@ public final class ConvertUnit implements Calculation {
 
     private static Quantity scaled(Quantity amount, Unit from, Unit to, Work work) {
         Unit base = from.kind().baseUnit();
-        Quantity inBase = amount;
-        if (from != base && to != base) {
-            inBase = work.step(
-                    "inBase",
-                    "In " + base.symbol(),
-                    "1 %s is so many %s".formatted(from.symbol(), base.symbol()),
-                    "{} × {}",
-                    amount,
-                    base,
-                    Work.In.of(amount, from),
-                    number(from.factor().toDouble()));
-        }
+        boolean overBase = from != base && to != base;
+        Quantity inBase =
+                overBase ? Conversions.scaled("inBase", "In " + base.symbol(), amount, from, base, work) : amount;
         double factor = from.factor().dividedBy(to.factor()).toDouble();
         work.slip(
                 Slip.CONVERTED_BACKWARDS,
                 CONVERTED,
                 () -> Quantity.of(amount.in(from) / factor, to),
                 "Multiplied where the factor divides, or divided where it multiplies.");
-        return lastStep(inBase, from == base || to == base ? from : base, to, work);
-    }
-
-    private static Quantity lastStep(Quantity amount, Unit from, Unit to, Work work) {
-        double factor = from.factor().dividedBy(to.factor()).toDouble();
-        boolean divides = factor < 1;
-        return work.step(
-                CONVERTED,
-                "In " + to.symbol(),
-                divides
-                        ? "1 %s is so many %s".formatted(to.symbol(), from.symbol())
-                        : "1 %s is so many %s".formatted(from.symbol(), to.symbol()),
-                divides ? "{} ÷ {}" : "{} × {}",
-                amount,
-                to,
-                Work.In.of(amount, from),
-                number(divides ? 1 / factor : factor));
-    }
-
-    private static Work.In number(double value) {
-        return Work.In.of(Ratio.of(value), Unit.ONE);
+        return Conversions.scaled(CONVERTED, "In " + to.symbol(), inBase, overBase ? base : from, to, work);
     }
 }

@@ -99,7 +99,7 @@ public final class MarkStick implements Calculation {
                 new Result(MARK_HEIGHT, "Height of the mark for the wanted ratio", CENTIMETRE, 0.1),
                 new Result(LIQUID_HEIGHT, "Height of the liquid: the mark 1×", CENTIMETRE, 0.1),
                 new Result(FREEBOARD, "Room left between that mark and the rim", CENTIMETRE, 0.1),
-                new Result(LARGEST_RATIO, "Largest ratio that fits below the rim", ONE, 0.1));
+                new Result(LARGEST_RATIO, "Largest ratio that fits below the rim", ONE, 0.01));
     }
 
     @Override

@@ -28,8 +28,8 @@ public record Sheet(
     /** A line of the working, in the words of the tag that shows it. */
     public record Step(String label, String formula, String numbers, String value) {}
 
-    /** A table, written out; a number cell is set to the right. */
-    public record Table(String caption, List<String> headings, List<List<Cell>> rows) {}
+    /** A table, written out; numbers and the headings above them are set to the right. */
+    public record Table(String caption, List<Cell> headings, List<List<Cell>> rows) {}
 
     /** A cell of a table. */
     public record Cell(String text, boolean number) {}

@@ -2,6 +2,7 @@ package org.riseandgel.bench;
 
 import io.quarkus.qute.RawString;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.riseandgel.core.quantity.Unit;
 
 /** Writes an outcome out for people. */
@@ -39,10 +40,18 @@ final class SheetWriter {
     private Sheet.Table table(Outcome.Table table) {
         return new Sheet.Table(
                 table.caption(),
-                table.headings(),
+                IntStream.range(0, table.headings().size())
+                        .mapToObj(column -> heading(table, column))
+                        .toList(),
                 table.rows().stream()
                         .map(row -> row.stream().map(this::cell).toList())
                         .toList());
+    }
+
+    private static Sheet.Cell heading(Outcome.Table table, int column) {
+        boolean numbers = column > 0
+                && table.rows().stream().allMatch(row -> row.get(column).quantity() != null);
+        return new Sheet.Cell(table.headings().get(column), numbers);
     }
 
     private Sheet.Cell cell(Outcome.Cell cell) {

@@ -22,6 +22,8 @@ final class StickStrips {
     static final double STRIP_WIDTH = 25;
     private static final double PART_LENGTH = 240;
     private static final double LABEL_ROOM = 4.5;
+    private static final double LABEL_TOP = 8;
+    private static final double CHARACTER_WIDTH = 2.1;
     /** A mark at the very end of a part belongs to it. */
     private static final double HAIR = 1e-9;
 
@@ -73,26 +75,36 @@ final class StickStrips {
         for (StickMarks.Mark mark : within(from, to)) {
             double at = mark.height().inMillimetres() - from;
             boolean isWanted = mark.ratio().asNumber() == wanted;
-            svg.line(isWanted ? "tick wanted" : "tick", at, 0, at, isWanted ? 12 : 9);
+            svg.line(isWanted ? "tick wanted" : "tick", at, 0, at, isWanted ? 7.5 : 6.5);
             if (isWanted || at - lastLabel >= LABEL_ROOM) {
-                svg.wordsDown(isWanted ? "strong" : "plain", 3.6, at - 1.2, 12.6, text.of(mark.ratio(), ONE) + "×");
-                svg.wordsDown("plain", 2.1, at - 0.7, 17.6, text.toReadability(mark.height(), CENTIMETRE, 0.1));
+                label(svg, at, mark, isWanted ? "strong" : "plain");
                 lastLabel = at;
             }
         }
     }
 
+    private void label(Svg svg, double at, StickMarks.Mark mark, String look) {
+        String ratio = text.of(mark.ratio(), ONE) + "×";
+        svg.wordsDown(look, 3.6, at - 1.2, LABEL_TOP, ratio);
+        svg.wordsDown(
+                "plain",
+                2.4,
+                at - 0.8,
+                LABEL_TOP + 0.8 + CHARACTER_WIDTH * ratio.length(),
+                text.toReadability(mark.height(), CENTIMETRE, 0.1));
+    }
+
     private void ends(Svg svg, int part, int parts, double length) {
         svg.line("edge", 0, 0, 0, STRIP_WIDTH);
-        svg.wordsDown("plain", 2.1, 1.4, 13, part == 0 ? "Floor end" : "On to part " + part);
+        svg.wordsDown("plain", 2.5, 1.4, 13, part == 0 ? "Floor end" : "On to part " + part);
         svg.line("edge", length, 0, length, STRIP_WIDTH);
         boolean last = part == parts - 1;
         if (length + 6 <= STRIP_LENGTH) {
             String words = last ? "Rim: cut here" : "Glue part %d on here".formatted(part + 2);
-            svg.wordsDown("plain", 2.1, length + 2, 3, words);
+            svg.wordsDown("plain", 2.5, length + 2, 3, words);
         }
         if (parts > 1) {
-            svg.wordsDown("plain", 2.1, 4.2, 13, "Part %d/%d".formatted(part + 1, parts));
+            svg.wordsDown("plain", 2.5, 4.2, 13, "Part %d/%d".formatted(part + 1, parts));
         }
     }
 

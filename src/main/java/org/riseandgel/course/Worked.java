@@ -41,4 +41,19 @@ record Worked(
         Unit unit = result.unit() == null ? outcome.units().get(result.name()) : result.unit();
         return QuantityText.of(mark).toReadability(outcome.results().get(result.name()), unit, result.readability());
     }
+
+    /**
+     * The steps that lead to the results shown: all up to the last of those results. Without a step of that name, all
+     * steps.
+     */
+    List<Outcome.Step> stepsShown(Outcome outcome) {
+        List<Outcome.Step> steps = outcome.steps();
+        int last = -1;
+        for (int i = 0; i < steps.size(); i++) {
+            if (results.contains(steps.get(i).id())) {
+                last = i;
+            }
+        }
+        return last < 0 ? steps : steps.subList(0, last + 1);
+    }
 }

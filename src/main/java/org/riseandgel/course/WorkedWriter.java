@@ -1,5 +1,6 @@
 package org.riseandgel.course;
 
+import java.util.List;
 import java.util.Map;
 import org.commonmark.renderer.html.HtmlWriter;
 import org.riseandgel.bench.Input;
@@ -30,7 +31,7 @@ final class WorkedWriter {
             element("p", "worked-story", worked.story());
         }
         inputs(worked);
-        steps(outcome);
+        steps(worked.stepsShown(outcome));
         results(worked, outcome);
         html.tag("/section");
         html.line();
@@ -61,9 +62,9 @@ final class WorkedWriter {
         return text.of(quantity, worked.given().units().getOrDefault(input.name(), own));
     }
 
-    private void steps(Outcome outcome) {
+    private void steps(List<Outcome.Step> steps) {
         html.tag("ol", Map.of("class", "working"));
-        for (Outcome.Step step : outcome.steps()) {
+        for (Outcome.Step step : steps) {
             html.tag("li");
             element("span", "step-label", step.label());
             space();

@@ -41,6 +41,18 @@ class BodyWriterTest {
     }
 
     @Test
+    void theWorkingEndsWithTheLastResultThatIsShown() {
+        Lesson only = SampleCourse.sound()
+                .changed(SampleCourse.LESSON, "results: [foamDensity, expansion]", "results: [foamDensity]")
+                .firstLesson();
+        Document page = Jsoup.parse(only.body().html(DecimalMark.POINT));
+        List<String> all = POINT.select("section.worked .step-label").eachText();
+        List<String> few = page.select("section.worked .step-label").eachText();
+        assertThat(few).isNotEmpty().hasSizeLessThan(all.size()).isEqualTo(all.subList(0, few.size()));
+        assertThat(page.select("section.worked dl.results dd")).hasSize(1);
+    }
+
+    @Test
     void theNumbersAreThoseOfTheArithmetic() {
         // (33.9 g − 8.4 g) ÷ 100 mL = 0.255 g/mL and 1.02 ÷ 0.255 = 4, by hand. Half a unit of the last figure shown.
         List<String> results = POINT.select("section.worked dl.results dd").eachText();

@@ -2,18 +2,115 @@ package org.riseandgel.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.riseandgel.bench.Catalogue;
+import org.riseandgel.bench.Outcome;
+import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.core.quantity.NumberReader;
+import org.riseandgel.core.quantity.Quantity;
+import org.riseandgel.core.quantity.Reading;
+import org.riseandgel.core.quantity.Unit;
 import org.riseandgel.platform.content.ContentSource;
 
 /** The lessons and exercises of this project themselves. */
 class RealCourseTest {
+    private static final Catalogue CATALOGUE = Catalogue.standard();
     private static final ContentLoader.Loaded REAL =
-            ContentLoader.load(new ContentSource(Optional.of(".")).read(), Catalogue.standard());
+            ContentLoader.load(new ContentSource(Optional.of(".")).read(), CATALOGUE);
 
     @Test
     void hasNoProblem() {
         assertThat(REAL.problems()).isEmpty();
+        assertThat(REAL.content().lessons()).isNotEmpty();
+        assertThat(REAL.content().exercises().all()).isNotEmpty();
+    }
+
+    /** Guards the writer: what stands on the page is read back and held against a fresh run of the catalogue. */
+    @TestFactory
+    Stream<DynamicTest> everyWorkedNumberOnThePageIsTheCatalogues() {
+        return REAL.content().lessons().values().stream().flatMap(lesson -> Stream.of(DecimalMark.values())
+                .map(mark ->
+                        DynamicTest.dynamicTest(lesson.key().id() + " " + mark, () -> numbersAreRight(lesson, mark))));
+    }
+
+    private static void numbersAreRight(Lesson lesson, DecimalMark mark) {
+        Document page = Jsoup.parse(lesson.body().html(mark));
+        List<Element> shown = page.select("section.worked");
+        assertThat(shown).hasSameSizeAs(lesson.body().worked());
+        for (int i = 0; i < shown.size(); i++) {
+            Worked worked = lesson.body().worked().get(i);
+            Outcome outcome = CATALOGUE.run(worked.calculation(), worked.given());
+            resultsAreRight(worked, outcome, shown.get(i), mark);
+            stepsAreRight(worked, outcome, shown.get(i), mark);
+        }
+    }
+
+    private static void resultsAreRight(Worked worked, Outcome outcome, Element shown, DecimalMark mark) {
+        List<String> texts = shown.select("dl.results dd").eachText();
+        assertThat(texts).hasSameSizeAs(worked.results());
+        for (int i = 0; i < texts.size(); i++) {
+            String name = worked.results().get(i);
+            double readability = worked.result(name).readability();
+            Unit unit = Optional.ofNullable(worked.result(name).unit())
+                    .orElseGet(() -> outcome.units().get(name));
+            // Rounded to the readability of the instrument, or to five figures where no instrument is named.
+            double right = outcome.results().get(name).in(unit);
+            double half = readability > 0 ? readability / 2 : Math.abs(right) * 0.5e-4;
+            isNear(texts.get(i), outcome.results().get(name), unit, half, mark);
+        }
+    }
+
+    private static void stepsAreRight(Worked worked, Outcome outcome, Element shown, DecimalMark mark) {
+        List<String> texts = shown.select("ol.working .step-value").eachText();
+        assertThat(texts).isNotEmpty().hasSizeLessThanOrEqualTo(outcome.steps().size());
+        assertThat(outcome.steps().subList(texts.size(), outcome.steps().size()))
+                .extracting(Outcome.Step::id)
+                .doesNotContainAnyElementsOf(worked.results());
+        for (int i = 0; i < texts.size(); i++) {
+            Outcome.Step step = outcome.steps().get(i);
+            // A step is written to five figures.
+            isNear(
+                    texts.get(i),
+                    step.value(),
+                    step.unit(),
+                    Math.abs(step.value().in(step.unit())) * 0.5e-4,
+                    mark);
+        }
+    }
+
+    private static void isNear(String text, Quantity right, Unit unit, double tolerance, DecimalMark mark) {
+        Reading reading = NumberReader.of(mark).read(text);
+        assertThat(reading.ok()).as("“%s” %s", text, reading.message()).isTrue();
+        assertThat(reading.typedUnit().orElse(Unit.ONE)).as(text).isEqualTo(unit);
+        double distance = Math.abs(reading.value().toDouble() - right.in(unit));
+        assertThat(distance).as("%s against %s", text, right).isLessThanOrEqualTo(tolerance * (1 + 1e-9));
+    }
+
+    /** Numbers in the running text come from a worked example of the same lesson. */
+    @Test
+    void everyNumberInTheTextIsAResultOfThatLesson() {
+        for (Map.Entry<LessonKey, Lesson> lesson : REAL.content().lessons().entrySet()) {
+            List<String> possible = new ArrayList<>();
+            for (Worked worked : lesson.getValue().body().worked()) {
+                Outcome outcome = worked.run();
+                worked.calculation()
+                        .results()
+                        .forEach(result -> possible.add(Worked.written(outcome, result, DecimalMark.COMMA)
+                                .replace('\u00a0', ' ')));
+            }
+            Document page = Jsoup.parse(lesson.getValue().body().html(DecimalMark.COMMA));
+            assertThat(possible).containsAll(page.select("span.worked-number").eachText());
+            assertThat(page.text()).doesNotContain("{{");
+        }
     }
 }

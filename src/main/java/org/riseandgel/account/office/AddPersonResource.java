@@ -56,7 +56,8 @@ public class AddPersonResource {
     }
 
     @POST
-    public Response added(@BeanParam PersonForm form) {
+    public Response added(@BeanParam PersonForm sent) {
+        PersonForm form = sent.whole();
         List<Problem> problems = problems(form);
         if (!problems.isEmpty()) {
             return Response.status(422).entity(addPage(form, problems)).build();

@@ -11,6 +11,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 import org.riseandgel.account.Roles;
 import org.riseandgel.platform.web.Choice;
 import org.riseandgel.platform.web.PlainText;
+import org.riseandgel.platform.web.Problem;
 
 /** The list of people. */
 @Path("/office/people")
@@ -28,7 +29,12 @@ public class PeopleResource {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance people(
-                List<Directory.Line> lines, Search search, List<Choice> roles, List<Choice> states, boolean more);
+                List<Directory.Line> lines,
+                Search search,
+                List<Choice> roles,
+                List<Choice> states,
+                boolean more,
+                List<Problem> problems);
 
         private Templates() {}
     }
@@ -48,6 +54,7 @@ public class PeopleResource {
                 search,
                 OfficeChoices.roles(),
                 OfficeChoices.states(),
-                found.size() > Directory.MOST);
+                found.size() > Directory.MOST,
+                List.of());
     }
 }

@@ -1,8 +1,8 @@
 package org.riseandgel.account.office;
 
-import jakarta.ws.rs.DefaultValue;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jboss.resteasy.reactive.RestForm;
 import org.riseandgel.account.SignInName;
 import org.riseandgel.platform.web.PlainText;
@@ -13,29 +13,32 @@ public class PersonForm {
     static final int LONGEST_NAME = 80;
 
     @RestForm
-    @DefaultValue("")
     String name;
 
     @RestForm("sign-in-name")
-    @DefaultValue("")
     String signInName;
 
     @RestForm("role")
     List<String> roles;
 
     @RestForm
-    @DefaultValue("")
     String cohort;
 
     @RestForm
-    @DefaultValue("")
     String password;
 
     static PersonForm empty() {
-        PersonForm form = new PersonForm();
-        form.name = form.signInName = form.cohort = "";
-        form.roles = List.of();
-        return form;
+        return new PersonForm().whole();
+    }
+
+    /** The form with nothing missing: a field that was not sent is an empty one. */
+    PersonForm whole() {
+        name = Objects.requireNonNullElse(name, "");
+        signInName = Objects.requireNonNullElse(signInName, "");
+        roles = Objects.requireNonNullElse(roles, List.of());
+        cohort = Objects.requireNonNullElse(cohort, "");
+        password = Objects.requireNonNullElse(password, "");
+        return this;
     }
 
     /** What is wrong with the fields themselves; what the tables say comes on top. */
@@ -68,7 +71,7 @@ public class PersonForm {
     }
 
     public List<String> getRoles() {
-        return roles == null ? List.of() : roles;
+        return roles;
     }
 
     public String getCohort() {

@@ -1,9 +1,9 @@
 package org.riseandgel.account.setup;
 
-import jakarta.ws.rs.DefaultValue;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jboss.resteasy.reactive.RestForm;
 import org.riseandgel.account.SignInName;
 import org.riseandgel.account.password.PasswordRules;
@@ -19,49 +19,53 @@ public class SetUpForm {
     private static final int LONGEST_EMERGENCY = 200;
 
     @RestForm
-    @DefaultValue("")
     String key;
 
     @RestForm("school")
-    @DefaultValue("")
     String school;
 
     @RestForm
-    @DefaultValue("")
     String zone;
 
     @RestForm
-    @DefaultValue("POINT")
     String mark;
 
     @RestForm
-    @DefaultValue("")
     String emergency;
 
     @RestForm
-    @DefaultValue("")
     String name;
 
     @RestForm("sign-in-name")
-    @DefaultValue("")
     String signInName;
 
     @RestForm
-    @DefaultValue("")
     String password;
 
     @RestForm("password-again")
-    @DefaultValue("")
     String passwordAgain;
 
     /** An empty form for the time zone of this computer. */
     static SetUpForm empty(String key) {
         SetUpForm form = new SetUpForm();
         form.key = key;
-        form.school = form.emergency = form.name = form.signInName = "";
         form.zone = ZoneId.systemDefault().getId();
         form.mark = DecimalMark.POINT.name();
-        return form;
+        return form.whole();
+    }
+
+    /** The form with nothing missing: a field that was not sent is an empty one. */
+    SetUpForm whole() {
+        key = Objects.requireNonNullElse(key, "");
+        school = Objects.requireNonNullElse(school, "");
+        zone = Objects.requireNonNullElse(zone, "");
+        mark = Objects.requireNonNullElse(mark, "");
+        emergency = Objects.requireNonNullElse(emergency, "");
+        name = Objects.requireNonNullElse(name, "");
+        signInName = Objects.requireNonNullElse(signInName, "");
+        password = Objects.requireNonNullElse(password, "");
+        passwordAgain = Objects.requireNonNullElse(passwordAgain, "");
+        return this;
     }
 
     /** Everything that is wrong, in the order of the page. */

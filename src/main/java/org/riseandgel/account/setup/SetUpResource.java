@@ -44,7 +44,8 @@ public class SetUpResource {
     }
 
     @POST
-    public Response found(@BeanParam SetUpForm form) {
+    public Response found(@BeanParam SetUpForm sent) {
+        SetUpForm form = sent.whole();
         if (!isOpen(form.key)) {
             return wrongKey();
         }

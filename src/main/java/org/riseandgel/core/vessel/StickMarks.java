@@ -71,16 +71,24 @@ public record StickMarks(List<Mark> marks) {
 
     private static Mark mark(Vessel vessel, Volume charge, Ratio ratio, Volume displaced, double largest) {
         double wanted = ratio.asNumber();
-        if (!(wanted >= 1 && wanted <= largest * (1 + HAIR))) {
-            throw OutOfRangeException.because(
-                    "ratio",
-                    "ratio is %s, must be from 1 to %s: the foam would go over the rim; the largest ratio that fits is %s"
-                            .formatted(plain(wanted), floor(largest), floor(largest)));
+        if (!(wanted >= 1)) {
+            throw outOfRange(wanted, largest, "foam is never less than its liquid");
+        }
+        if (wanted > largest * (1 + HAIR)) {
+            throw outOfRange(
+                    wanted,
+                    largest,
+                    "the foam would go over the rim, and the largest ratio that fits is " + floor(largest));
         }
         double foam = Math.min(
                 wanted * charge.inMillilitres() + displaced.inMillilitres(),
                 vessel.capacity().inMillilitres());
         return new Mark(ratio, vessel.heightOf(Volume.ofMillilitres(foam)));
+    }
+
+    private static OutOfRangeException outOfRange(double wanted, double largest, String why) {
+        return OutOfRangeException.because(
+                "ratio", "ratio is %s, must be from 1 to %s: %s".formatted(plain(wanted), floor(largest), why));
     }
 
     private static String plain(double value) {

@@ -11,8 +11,8 @@ public final class LocalPath {
     private LocalPath() {}
 
     /**
-     * The asked path if it stays on this server: it begins with a single slash, holds no backslash and no control
-     * character, and names neither a scheme nor a host. Anything else is empty.
+     * The asked path if it stays on this server: it begins with a slash, holds no double slash, no
+     * backslash and no control character, and names neither a scheme nor a host. Anything else is empty.
      */
     public static Optional<String> of(String asked) {
         if (asked == null || asked.length() > LONGEST || !asked.startsWith("/") || asked.startsWith("//")) {
@@ -28,7 +28,7 @@ public final class LocalPath {
         try {
             URI uri = new URI(asked);
             boolean local = uri.getScheme() == null && uri.getRawAuthority() == null;
-            return local && !uri.normalize().getRawPath().startsWith("//") ? Optional.of(asked) : Optional.empty();
+            return local && !uri.getRawPath().contains("//") ? Optional.of(asked) : Optional.empty();
         } catch (URISyntaxException e) {
             return Optional.empty();
         }

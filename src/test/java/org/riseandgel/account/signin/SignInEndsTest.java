@@ -70,6 +70,9 @@ class SignInEndsTest {
         Browserless browser = TestPeople.signIn(person);
         assertThat(browser.get("/account").status()).isEqualTo(200);
         sql.change("UPDATE person SET disabled_at = ? WHERE id = ?", Instant.now(), UUID.fromString(person.id()));
+        assertThat(browser.get("/account/still-here").status())
+                .as("the table is not asked at every request")
+                .isEqualTo(204);
         Thread.sleep(5_000);
         assertThat(browser.get("/account").status()).isEqualTo(303);
     }

@@ -3,6 +3,7 @@ package org.riseandgel.account.signin;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,11 +13,19 @@ import org.riseandgel.Browserless.Answer;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.TestPeople;
+import org.riseandgel.account.password.Passwords;
+import org.riseandgel.platform.sql.Sql;
 
 @QuarkusTest
 class SignInTest {
     private static final String NAME = DemoPeople.ALL.get(0).signInName();
     private static final String PASSWORD = DemoPeople.ALL.get(0).password();
+
+    @Inject
+    Passwords passwords;
+
+    @Inject
+    Sql sql;
 
     @Test
     void theRightPasswordOpensTheFirstPageOfTheRole() {
@@ -96,6 +105,21 @@ class SignInTest {
                 .contains("do not go together");
         assertThat(wrong.page().select("#name").val()).isEqualTo(known.signInName());
         assertThat(wrong.body()).doesNotContain("not the right password");
+    }
+
+    @Test
+    void aPasswordStoredWithFewerRoundsIsStoredAnewAtSignIn() {
+        TestPeople.Added person = TestPeople.settled("apprentice");
+        sql.change(
+                "UPDATE person SET password_hash = ? WHERE sign_in_name = ?",
+                passwords.hashOneTime(TestPeople.PASSWORD),
+                person.signInName());
+        TestPeople.signIn(person);
+        assertThat(sql.any(
+                        "SELECT 1 FROM person WHERE sign_in_name = ? AND password_hash LIKE 'pbkdf2-sha512$210000$%'",
+                        person.signInName()))
+                .isTrue();
+        TestPeople.signIn(person);
     }
 
     @Test

@@ -75,7 +75,7 @@ class StickMarksTest {
     @Test
     void aRatioBelowOneIsRefused() {
         assertThatThrownBy(() -> StickMarks.of(jar, Volume.ofMillilitres(500), List.of(Ratio.of(0.5)), NOTHING))
-                .hasMessageContaining("ratio is 0.5, must be from 1 to 4.8");
+                .hasMessage("ratio is 0.5, must be from 1 to 4.8: foam is never less than its liquid");
     }
 
     @Test

@@ -1,0 +1,174 @@
+package org.riseandgel.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.quarkus.test.junit.QuarkusTest;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.riseandgel.Browserless;
+import org.riseandgel.Browserless.Answer;
+import org.riseandgel.SignedIn;
+
+@QuarkusTest
+class BenchSheetsTest {
+    @ParameterizedTest
+    @ValueSource(strings = {"apprentice", "instructor", "safety-lead", "office"})
+    void everyRoleMayUseTheBench(String role) {
+        Answer bench = SignedIn.as(role).get("/bench");
+        assertThat(bench.status()).isEqualTo(200);
+        assertThat(bench.page().select("a.card").eachAttr("href"))
+                .containsExactly(
+                        "/bench/stick-marks", "/bench/foam-density", "/bench/scale-batch", "/bench/unit-conversion");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/bench", "/bench/stick-marks", "/bench/stick-marks/stick"})
+    void nobodyMayWhoIsNotSignedIn(String path) {
+        Answer answer = Browserless.anonymous().get(path);
+        assertThat(answer.status()).isEqualTo(303);
+        assertThat(answer.location()).startsWith("/sign-in");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"stick-marks", "foam-density", "scale-batch", "unit-conversion"})
+    void aSheetOpensWithItsDefaultsWorked(String id) {
+        Document page = opened("/bench/" + id, 200);
+        Calculation calculation = Catalogue.standard().find(id).orElseThrow();
+        assertThat(page.select(".results dd").eachText())
+                .hasSize(calculation.results().size())
+                .allMatch(text -> !text.isBlank());
+        assertThat(page.select("details .working li")).isNotEmpty();
+        for (Input input : calculation.inputs()) {
+            assertThat(page.select("label[for=" + input.name() + "]").text()).isEqualTo(input.label());
+        }
+        assertThat(page.select("[style], style, script:not([src])")).isEmpty();
+        assertThat(page.select(".error-summary")).isEmpty();
+    }
+
+    @Test
+    void theAddressCarriesWhatWasTyped() {
+        // by hand: (50 − 12) g ÷ 200 mL = 0.19 g/mL and 1.02 ÷ 0.19 = 5.37, read to a tenth
+        Document page = opened("/bench/foam-density?emptyCup=12&fullCup=50&cupVolume=" + typed("0.2 L"), 200);
+        assertThat(page.select(".results dd").eachText()).containsExactly("0.190 g/mL", "5.4");
+        assertThat(page.getElementById("cupVolume").attr("value")).isEqualTo("0.2 L");
+    }
+
+    @Test
+    void theWorkingStartsWithWhatWasGivenInAnotherUnit() {
+        Document page = opened("/bench/stick-marks?bottomDiameter=" + typed("4 3/4 in"), 200);
+        assertThat(page.select("details .working li").first().text())
+                .contains("in × cm per in")
+                .contains("4.75 in × 2.54")
+                .contains("12.065 cm");
+    }
+
+    @Test
+    void badInputIsShownAgainWithEveryProblemAndNothingLost() {
+        Document page = opened("/bench/foam-density?emptyCup=12..5&fullCup=42&cupVolume=30+g", 422);
+        assertThat(page.title()).startsWith("Error: ");
+        assertThat(page.select(".error-summary a").eachAttr("href")).containsExactly("#emptyCup", "#cupVolume");
+        assertThat(page.getElementById("emptyCup").attr("value")).isEqualTo("12..5");
+        assertThat(page.getElementById("emptyCup").attr("aria-invalid")).isEqualTo("true");
+        assertThat(page.getElementById("emptyCup-error").text())
+                .isEqualTo(page.select(".error-summary a").first().text());
+        assertThat(page.select(".results")).isEmpty();
+    }
+
+    @Test
+    void inputsThatMakeNoSenseTogetherAreRefusedAtTheirField() {
+        Document page = opened("/bench/stick-marks?ratio=9", 422);
+        assertThat(page.select(".error-summary a").attr("href")).isEqualTo("#ratio");
+        assertThat(page.select(".error-summary a").text()).contains("the largest ratio that fits is 5.65.");
+    }
+
+    @Test
+    void aTypedTextStaysText() {
+        Document page = opened("/bench/stick-marks?depth=" + typed("<script>alert(1)</script>\"'"), 422);
+        assertThat(page.getElementById("depth").attr("value")).isEqualTo("<script>alert(1)</script>\"'");
+        assertThat(page.select("script:not([src])")).isEmpty();
+    }
+
+    @Test
+    void theVesselIsDrawnWithWordsForThoseWhoDoNotSeeIt() {
+        Element drawing = opened("/bench/stick-marks?shape=tapered", 200).selectFirst("figure svg[role=img]");
+        assertThat(drawing.attr("aria-labelledby")).isEqualTo("vessel-title vessel-desc");
+        assertThat(drawing.selectFirst("desc").text())
+                .contains("The liquid stands")
+                .contains("the mark 1×");
+    }
+
+    @Test
+    void theGellingAgentNeverStandsWithoutItsCaution() {
+        assertThat(opened("/bench/scale-batch", 200).select(".caution").text())
+                .contains("toxic")
+                .contains("cleared");
+    }
+
+    @Test
+    void anUnknownSheetIsNotFound() {
+        assertThat(SignedIn.as("apprentice").get("/bench/no-such-sheet").status())
+                .isEqualTo(404);
+    }
+
+    @Test
+    void theStickHasItsMarksAtTheirHeights() {
+        Document page = opened("/bench/stick-marks/stick?bottomDiameter=12&depth=20&charge=500&ratio=4", 200);
+        Element strip = page.selectFirst(".strip svg");
+        assertThat(strip.attr("viewBox")).isEqualTo("0 0 250 25");
+        List<Element> ticks = strip.select("line.tick");
+        assertThat(ticks).hasSize(4);
+        for (int i = 0; i < 4; i++) {
+            // by hand: i+1 times 500 mL on π·6² cm², in millimetres from the floor end
+            double expected = (i + 1) * 500 / (Math.PI * 36) * 10;
+            assertThat(Double.parseDouble(ticks.get(i).attr("x1"))).isCloseTo(expected, within(0.0005));
+            assertThat(ticks.get(i).attr("x2")).isEqualTo(ticks.get(i).attr("x1"));
+        }
+        assertThat(ticks.get(3).className()).isEqualTo("tick wanted");
+        assertThat(page.text()).contains("Set scale to 100 %. Measure the bar: 99.5–100.5 mm or do not use.");
+    }
+
+    @Test
+    void aDeepVesselsStickComesInParts() {
+        Document page = opened("/bench/stick-marks/stick?bottomDiameter=14&depth=60&charge=1000&ratio=5.5", 200);
+        // 600 mm: 240 + 240 + 120 mm
+        assertThat(page.select(".strip svg")).hasSize(3);
+        assertThat(page.select(".strip").get(1).text()).contains("On to part 1").contains("Part 2/3");
+        // by hand: 5.5 L on π·7² cm² is 357.287 mm, which is 117.287 mm into the second part
+        Element wanted = page.select(".strip").get(1).selectFirst("line.wanted");
+        assertThat(Double.parseDouble(wanted.attr("x1"))).isCloseTo(117.287, within(0.0005));
+    }
+
+    @Test
+    void paperIsChosenByLink() {
+        assertThat(opened("/bench/stick-marks/stick?depth=20", 200).select("link[href=/css/stick-a4.css]"))
+                .hasSize(1);
+        Document letter = opened("/bench/stick-marks/stick?depth=20&paper=letter", 200);
+        assertThat(letter.select("link[href=/css/stick-letter.css]")).hasSize(1);
+        assertThat(letter.select("a[href*=paper=a4]").attr("href")).contains("depth=20");
+    }
+
+    @Test
+    void aStickThatCannotBeMarkedLeadsBackToTheSheet() {
+        Answer answer = SignedIn.as("apprentice").get("/bench/stick-marks/stick?ratio=9");
+        assertThat(answer.status()).isEqualTo(303);
+        assertThat(answer.location()).isEqualTo("/bench/stick-marks?ratio=9");
+    }
+
+    private static Document opened(String path, int status) {
+        Answer answer = SignedIn.as("apprentice").get(path);
+        assertThat(answer.status()).as(path).isEqualTo(status);
+        assertThat(answer.header("Content-Type")).startsWith("text/html");
+        return answer.page();
+    }
+
+    private static String typed(String words) {
+        return URLEncoder.encode(words, StandardCharsets.UTF_8);
+    }
+}

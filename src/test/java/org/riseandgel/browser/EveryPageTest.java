@@ -1,0 +1,130 @@
+package org.riseandgel.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every page that a role can reach by links, and the ones behind forms: axe finds nothing, in light and dark, nothing
+ * scrolls sideways on a phone, and every target is large enough for a gloved finger.
+ */
+@QuarkusTest
+@NeedsBrowser
+class EveryPageTest {
+    private static final int MOST_PAGES = 60;
+    private static final String SMALL_TARGETS =
+            """
+            () => [...document.querySelectorAll('button, summary, .nav a, .who a, input:not([type=hidden]), select, a.button')]
+              .filter(e => e.offsetParent !== null && !e.closest('.skip'))
+              .map(e => [e, e.getBoundingClientRect()])
+              .filter(([e, r]) => r.width > 0 && !['radio', 'checkbox'].includes(e.type))
+              .filter(([e, r]) => r.height < 43.5 || r.width < 24)
+              .map(([e, r]) => e.outerHTML.slice(0, 120) + ' ' + Math.round(r.width) + 'x' + Math.round(r.height))
+            """;
+    private static final Map<String, List<String>> EXTRA = extra();
+
+    @TestHTTPResource
+    String base;
+
+    private static Map<String, List<String>> extra() {
+        Map<String, List<String>> extra = new LinkedHashMap<>();
+        extra.put("anouk", List.of("/account/password", "/bench/stick-marks?charge=abc", "/nowhere"));
+        extra.put("ines", List.of("/course/problems"));
+        extra.put("piet", List.of());
+        extra.put("odile", List.of("/office/people/new", "/office/people/import", "/office/cohorts", "/office/demo"));
+        return extra;
+    }
+
+    @Test
+    void pagesBeforeSigningIn() {
+        SoftAssertions problems = new SoftAssertions();
+        for (ColorScheme theme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            try (Visitor visitor = Visitor.onPhone(base, theme)) {
+                for (String path : List.of("/sign-in", "/welcome", "/set-up?key=wrong", "/nowhere")) {
+                    visitor.open(path);
+                    look(visitor, theme, path, problems);
+                }
+            }
+        }
+        problems.assertAll();
+    }
+
+    @Test
+    void pagesOfAnApprentice() {
+        walk("anouk");
+    }
+
+    @Test
+    void pagesOfAnInstructor() {
+        walk("ines");
+    }
+
+    @Test
+    void pagesOfTheSafetyLead() {
+        walk("piet");
+    }
+
+    @Test
+    void pagesOfTheOffice() {
+        walk("odile");
+    }
+
+    private void walk(String name) {
+        SoftAssertions problems = new SoftAssertions();
+        try (Visitor light = Visitor.onPhone(base, ColorScheme.LIGHT).signInAs(name);
+                Visitor dark = Visitor.onPhone(base, ColorScheme.DARK).signInAs(name)) {
+            Set<String> seen = new LinkedHashSet<>();
+            List<String> waiting = new ArrayList<>(List.of("/"));
+            waiting.addAll(EXTRA.get(name));
+            while (!waiting.isEmpty() && seen.size() < MOST_PAGES) {
+                String path = waiting.remove(0);
+                if (seen.add(shape(path))) {
+                    light.open(path);
+                    look(light, ColorScheme.LIGHT, path, problems);
+                    waiting.addAll(links(light.page()));
+                    dark.open(path);
+                    look(dark, ColorScheme.DARK, path, problems);
+                }
+            }
+            assertThat(seen).hasSizeGreaterThan(5);
+            problems.assertThat(light.complaints()).isEmpty();
+            problems.assertAll();
+        }
+    }
+
+    /** Pages of one shape are looked at once: one person's page stands for all. */
+    private static String shape(String path) {
+        return path.replaceAll("[0-9a-f]{8}-[0-9a-f-]{27}", "*")
+                .replaceAll("\\?.*", path.contains("=abc") ? "?bad" : "");
+    }
+
+    private static List<String> links(Page page) {
+        @SuppressWarnings("unchecked")
+        List<String> found = (List<String>)
+                page.evaluate(
+                        "() => [...document.querySelectorAll('main a[href^=\"/\"], nav a, .who a')].map(a => a.getAttribute('href').split('#')[0])");
+        return found;
+    }
+
+    private static void look(Visitor visitor, ColorScheme theme, String path, SoftAssertions problems) {
+        String where = theme + " " + path;
+        problems.assertThat(visitor.barriers()).as("axe on %s", where).isEmpty();
+        problems.assertThat(visitor.scrollsSideways())
+                .as("%s scrolls sideways", where)
+                .isFalse();
+        problems.assertThat((List<?>) visitor.page().evaluate(SMALL_TARGETS))
+                .as("small targets on %s", where)
+                .isEmpty();
+    }
+}
