@@ -141,7 +141,7 @@ class NothingLeaksTest {
 
     private static List<String> found(Set<String> spellings, String text) {
         return spellings.stream()
-                .filter(spelling -> Pattern.compile("(?<![0-9.,])" + Pattern.quote(spelling) + "(?![0-9])")
+                .filter(spelling -> Pattern.compile("(?<![0-9.,])" + Pattern.quote(spelling) + "(?![.,]?[0-9])")
                         .matcher(text)
                         .find())
                 .toList();
