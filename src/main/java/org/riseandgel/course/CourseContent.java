@@ -1,5 +1,6 @@
 package org.riseandgel.course;
 
+import io.quarkus.runtime.PreventFurtherStepsException;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
@@ -51,8 +52,13 @@ public class CourseContent {
         }
     }
 
+    /** Ends the start with all problems in plain words, and without a stack trace, which would bury them. */
     void start(@Observes StartupEvent event) {
-        current();
+        try {
+            current();
+        } catch (BrokenContentException broken) {
+            throw new PreventFurtherStepsException(broken.getMessage(), 1);
+        }
     }
 
     /**

@@ -33,6 +33,11 @@ public class SkillLists {
      */
     public record SkillCard(
             String id, String title, String about, StandingView standing, UUID open, List<Integer> levels) {
+        /** Whether the person has mastered it in practice. */
+        public boolean isMastered() {
+            return standing.state() == SkillState.MASTERED;
+        }
+
         /** The level of the exercises that one press leads to. */
         public int offered() {
             return levels.stream()

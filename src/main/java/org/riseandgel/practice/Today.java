@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -16,7 +17,7 @@ import org.riseandgel.course.Stage;
 import org.riseandgel.practice.SkillLists.SkillCard;
 import org.riseandgel.practice.SkillLists.StageSkills;
 
-/** Finds the one thing that an apprentice does next, and gathers what else their first page shows. */
+/** Gathers what an apprentice's first page shows. */
 @ApplicationScoped
 public class Today {
     private static final int LAST_SHOWN = 5;
@@ -33,54 +34,42 @@ public class Today {
         this.lessonsRead = lessonsRead;
     }
 
-    /** What the first page shows. */
+    /** What the first page shows: what to do next, and the stage somebody is at. */
     public record Home(
-            Next next,
+            NextStep next,
             int stageNumber,
             String stageTitle,
             List<LessonLine> lessons,
             List<SkillCard> skills,
             List<Last> last) {}
 
-    /** A lesson of the stage, and whether it was read. */
-    public record LessonLine(String title, String address, int minutes, boolean read) {}
+    /** A lesson, and whether it was read. */
+    public record LessonLine(String title, String address, int minutes, boolean read) {
+        static LessonLine of(Lesson lesson, Set<String> read) {
+            return new LessonLine(
+                    lesson.title(),
+                    lesson.key().address(),
+                    lesson.minutes(),
+                    read.contains(lesson.key().id()));
+        }
+    }
 
     /** The latest answer in a skill. */
     public record Last(String skill, String title, VerdictWords verdict, Instant at) {}
-
-    /** The kinds of things to do next. */
-    public enum Kind {
-        GO_ON,
-        READ,
-        READ_AGAIN,
-        PRACTISE,
-        KEEP_FRESH,
-        NOTHING
-    }
-
-    /**
-     * What to do next.
-     *
-     * @param title what it is about
-     * @param draw the open draw to go on with, or null
-     * @param lesson the lesson to read, or null
-     * @param skill the skill to practise, or the one that somebody is stuck in, or null
-     */
-    public record Next(Kind kind, String title, UUID draw, LessonLine lesson, SkillCard skill) {}
 
     /** The first page of this person. */
     public Home of(UUID person) {
         Content now = content.current();
         Standings.Begun begun = standings.of(person);
         List<StageSkills> stages = lists.of(begun);
-        Optional<StageSkills> current = current(stages);
+        Optional<StageSkills> current = current(now, stages);
         Set<String> read = lessonsRead.by(person);
         List<LessonLine> lessons = current.flatMap(stage -> now.course().stage(stage.id()))
                 .map(stage -> lessons(now, stage, read))
                 .orElse(List.of());
         List<SkillCard> skills = current.map(StageSkills::skills).orElse(List.of());
         return new Home(
-                next(now, begun, lessons, skills, read),
+                new NextStep.Choice(now, begun, stages, lessons, skills, read).made(),
                 current.map(StageSkills::number).orElse(0),
                 current.map(StageSkills::title).orElse(""),
                 lessons,
@@ -88,70 +77,41 @@ public class Today {
                 last(now, begun));
     }
 
-    /** The first stage with a skill that is not mastered; when all are, the last. */
-    private static Optional<StageSkills> current(List<StageSkills> stages) {
-        return stages.stream()
-                .filter(stage -> stage.skills().stream().anyMatch(skill -> !isMastered(skill)))
-                .findFirst()
+    /**
+     * The stage somebody is at: where they practised last, until all its skills are mastered; then the first with more to
+     * learn, one with lessons before one without.
+     */
+    static Optional<StageSkills> current(Content now, List<StageSkills> stages) {
+        List<StageSkills> toLearn = stages.stream()
+                .filter(stage -> stage.skills().stream().anyMatch(skill -> !skill.isMastered()))
+                .toList();
+        return toLearn.stream()
+                .filter(stage -> lastAt(stage).isPresent())
+                .max(Comparator.comparing(stage -> lastAt(stage).orElseThrow()))
+                .or(() ->
+                        toLearn.stream().filter(stage -> hasLessons(now, stage)).findFirst())
+                .or(() -> toLearn.stream().findFirst())
                 .or(() -> stages.stream().reduce((earlier, later) -> later));
     }
 
-    private static Next next(
-            Content now, Standings.Begun begun, List<LessonLine> lessons, List<SkillCard> skills, Set<String> read) {
-        Optional<Next> open = begun.open().stream()
-                .findFirst()
-                .map(draw -> new Next(Kind.GO_ON, title(now, draw.skill()), draw.id(), null, null));
-        return open.or(() -> stuck(now, skills, read))
-                .or(() -> firstLesson(lessons, skills))
-                .or(() -> practise(skills))
-                .orElse(new Next(Kind.NOTHING, "", null, null, null));
+    private static boolean hasLessons(Content now, StageSkills stage) {
+        return now.course()
+                .stage(stage.id())
+                .filter(one -> !one.lessons().isEmpty())
+                .isPresent();
     }
 
-    /** Whoever is stuck reads the lesson with the worked example before the next try. */
-    private static Optional<Next> stuck(Content now, List<SkillCard> skills, Set<String> read) {
-        return skills.stream()
-                .filter(skill -> skill.standing().state() == SkillState.STUCK)
-                .findFirst()
-                .flatMap(skill -> now.lessons().values().stream()
-                        .filter(lesson -> lesson.skills().contains(skill.id()))
-                        .findFirst()
-                        .map(lesson -> new Next(Kind.READ_AGAIN, skill.title(), null, line(lesson, read), skill)));
-    }
-
-    private static Optional<Next> firstLesson(List<LessonLine> lessons, List<SkillCard> skills) {
-        boolean begun = skills.stream().anyMatch(skill -> skill.standing().answers() > 0);
-        return begun
-                ? Optional.empty()
-                : lessons.stream()
-                        .filter(lesson -> !lesson.read())
-                        .findFirst()
-                        .map(lesson -> new Next(Kind.READ, lesson.title(), null, lesson, null));
-    }
-
-    /** What was not practised for the longest time, mastered skills last. */
-    private static Optional<Next> practise(List<SkillCard> skills) {
-        return skills.stream()
-                .min(Comparator.comparing(Today::isMastered)
-                        .thenComparing(
-                                skill -> skill.standing().lastAt(), Comparator.nullsFirst(Comparator.naturalOrder())))
-                .map(skill -> new Next(
-                        isMastered(skill) ? Kind.KEEP_FRESH : Kind.PRACTISE, skill.title(), null, null, skill));
-    }
-
-    private static boolean isMastered(SkillCard skill) {
-        return skill.standing().state() == SkillState.MASTERED;
+    private static Optional<Instant> lastAt(StageSkills stage) {
+        return stage.skills().stream()
+                .map(skill -> skill.standing().lastAt())
+                .filter(Objects::nonNull)
+                .max(Comparator.naturalOrder());
     }
 
     private static List<LessonLine> lessons(Content now, Stage stage, Set<String> read) {
-        return now.lessonsOf(stage).stream().map(lesson -> line(lesson, read)).toList();
-    }
-
-    private static LessonLine line(Lesson lesson, Set<String> read) {
-        return new LessonLine(
-                lesson.title(),
-                lesson.key().address(),
-                lesson.minutes(),
-                read.contains(lesson.key().id()));
+        return now.lessonsOf(stage).stream()
+                .map(lesson -> LessonLine.of(lesson, read))
+                .toList();
     }
 
     private static List<Last> last(Content now, Standings.Begun begun) {
@@ -167,7 +127,7 @@ public class Today {
                 .toList();
     }
 
-    private static String title(Content now, String skill) {
+    static String title(Content now, String skill) {
         return now.course().skill(skill).map(Skill::title).orElse(skill);
     }
 }

@@ -3,6 +3,8 @@ package org.riseandgel.course;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.quarkus.runtime.PreventFurtherStepsException;
+import io.quarkus.runtime.StartupEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -112,6 +114,17 @@ class CourseContentTest {
                 .hasMessageContaining("Problems found: 2.")
                 .hasMessageContaining(SampleCourse.LESSON + ":3 minutes: Is “many”")
                 .hasMessageContaining(SampleCourse.SECOND + ":33 alt: Is missing");
+    }
+
+    @Test
+    void brokenFilesEndTheStartWithTheProblemsAndNothingElse() throws IOException {
+        rewrite(SampleCourse.LESSON, "minutes: 5", "minutes: many");
+        assertThatThrownBy(() -> content.start(new StartupEvent()))
+                .isInstanceOf(PreventFurtherStepsException.class)
+                .hasNoCause()
+                .hasMessageContaining(SampleCourse.LESSON + ":3 minutes: Is “many”")
+                .extracting(e -> ((PreventFurtherStepsException) e).getExitCode())
+                .isEqualTo(1);
     }
 
     private String title() {

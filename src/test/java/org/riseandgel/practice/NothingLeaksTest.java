@@ -68,7 +68,7 @@ class NothingLeaksTest {
         UUID draw = darius.drawOf(beaker, 0x9E37_79B9_7F4A_7C15L);
         DrawnExercise drawn = darius.drawn(draw);
         Browserless.Answer verdict = darius.answer(draw, 0, "1 mm").follow();
-        assertThat(found(spellings(drawn.part(0), drawn), cleaned(verdict, draw)))
+        assertThat(found(spellings(drawn.part(0), drawn, 2), cleaned(verdict, draw)))
                 .isNotEmpty();
     }
 
@@ -101,8 +101,10 @@ class NothingLeaksTest {
         assertThat(text)
                 .as(about)
                 .doesNotContain(Long.toString(seed), Long.toUnsignedString(seed), Long.toUnsignedString(seed, 16));
+        // The working of an earlier part is full of numbers; two figures in common say nothing there.
+        int fewest = from == 0 ? 2 : 3;
         for (int part = from; part < drawn.parts().size(); part++) {
-            assertThat(found(spellings(drawn.part(part), drawn), text))
+            assertThat(found(spellings(drawn.part(part), drawn, fewest), text))
                     .as(about)
                     .isEmpty();
             if (part > from || verdictShown) {
@@ -123,11 +125,15 @@ class NothingLeaksTest {
         }
     }
 
-    /** The answer of the server without what could look like anything: ids, tokens, dates, and counts of other pages. */
+    /**
+     * The answer of the server without what could look like anything: ids, tokens, dates, the drawn mark of the
+     * masthead, and counts of other pages.
+     */
     private static String cleaned(Browserless.Answer answer, UUID draw) {
         return (answer.headerText() + "\n" + answer.body())
                 .replace(draw.toString(), "")
                 .replace("&#39;", "'")
+                .replaceAll("(?s)<a class=\"wordmark\".*?</a>", "")
                 .replaceAll("[0-9]+ minutes|[0-9]+ of [0-9]+|[0-9]+ days?|[0-9]+ [A-Z][a-z]+ [0-9]{4}, [0-9:]{5}", "")
                 .replaceAll("value=\"[A-Za-z0-9_-]{40,}\"", "")
                 .replaceAll("date=\\[[^]]*]|last-modified=\\[[^]]*]|content-length=\\[[^]]*]", "");
@@ -135,20 +141,20 @@ class NothingLeaksTest {
 
     private static List<String> found(Set<String> spellings, String text) {
         return spellings.stream()
-                .filter(spelling -> Pattern.compile("(?<![0-9.,])" + Pattern.quote(spelling) + "(?![0-9])")
+                .filter(spelling -> Pattern.compile("(?<![0-9.,])" + Pattern.quote(spelling) + "(?![.,]?[0-9])")
                         .matcher(text)
                         .find())
                 .toList();
     }
 
     /** The right answer in many ways to write it, but not such as stand in the exercise's own words or are one digit. */
-    private static Set<String> spellings(DrawnPart part, DrawnExercise drawn) {
+    private static Set<String> spellings(DrawnPart part, DrawnExercise drawn, int fewest) {
         Set<String> spellings = new LinkedHashSet<>();
         Unit asked = part.part().unit();
         Rational base = asked.toBase(part.expected());
         for (Unit unit : Unit.values()) {
             if (unit.kind() == asked.kind() && (unit == asked || unit.factor().compareTo(Rational.of(1, 100)) > 0)) {
-                add(spellings, unit.fromBase(base), unit == asked ? 2 : 4);
+                add(spellings, unit.fromBase(base), unit == asked ? fewest : 4);
             }
         }
         String given = OF_EVERY_PAGE
@@ -156,7 +162,8 @@ class NothingLeaksTest {
                 + drawn.story(DecimalMark.POINT)
                 + drawn.prompt(0, DecimalMark.POINT);
         return spellings.stream()
-                .filter(spelling -> spelling.replaceAll("[^1-9]", "").length() >= 2)
+                .filter(spelling ->
+                        spelling.replaceAll("[^0-9]", "").replaceAll("^0+", "").length() >= fewest)
                 .filter(spelling -> found(Set.of(spelling), given).isEmpty())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }

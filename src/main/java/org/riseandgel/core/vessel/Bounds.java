@@ -30,4 +30,9 @@ final class Bounds {
     static Length atMost(Length rim, Length height) {
         return height.inMillimetres() > rim.inMillimetres() ? rim : height;
     }
+
+    /** Rounding may put the volume just below the rim a hair above the capacity. */
+    static Volume atMost(Volume capacity, Volume volume) {
+        return volume.inMillilitres() > capacity.inMillilitres() ? capacity : volume;
+    }
 }

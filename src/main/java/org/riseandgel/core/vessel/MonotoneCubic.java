@@ -31,13 +31,15 @@ final class MonotoneCubic {
     /** The value at a place between the first and the last. */
     double valueAt(double place) {
         int piece = pieceOf(places, place);
-        return at(piece, (place - places[piece]) / width(piece));
+        double value = at(piece, (place - places[piece]) / width(piece));
+        // Rounding must not carry the curve past its own points: the last one is the rim.
+        return Math.max(values[piece], Math.min(values[piece + 1], value));
     }
 
     /** The place of a value between the first and the last: the inverse, to the last bits of a double. */
     double placeOf(double value) {
         int piece = pieceOf(values, value);
-        return places[piece] + shareOf(piece, value) * width(piece);
+        return Math.min(places[piece + 1], places[piece] + shareOf(piece, value) * width(piece));
     }
 
     /** Newton's steps, halved back into the bracket whenever they leave it. */

@@ -31,7 +31,8 @@ public record TaperedVessel(Length bottomDiameter, Length topDiameter, Length de
 
     @Override
     public Volume volumeAt(Length height) {
-        return Frustum.volume(floorRadius(), Cylinder.radius(diameterAt(height)), height);
+        Volume volume = Frustum.volume(floorRadius(), Cylinder.radius(diameterAt(height)), height);
+        return Bounds.atMost(capacity(), volume);
     }
 
     @Override

@@ -37,8 +37,9 @@ class OfficePagesTest {
     Sql sql;
 
     @AfterEach
-    void realTime() {
+    void realTimeAndTheOfficeAtWork() {
         MutableClock.reset();
+        sql.change("UPDATE person SET disabled_at = NULL WHERE id = ?", DemoPeople.OFFICE);
     }
 
     @Test

@@ -12,6 +12,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import org.assertj.core.data.Percentage;
 import org.riseandgel.core.quantity.Length;
@@ -36,6 +37,19 @@ class VesselPropertyTest {
         double height = share * vessel.depth().inMillimetres();
         Volume volume = vessel.volumeAt(Length.ofMillimetres(height));
         assertThat(vessel.heightOf(volume).inMillimetres()).isCloseTo(height, within(PROMISED * height + 1e-9));
+    }
+
+    /** The last bits below the rim: what stands there must still fit. */
+    @Property
+    void justBelowTheRimStillFits(@ForAll("vessels") Vessel vessel, @ForAll @IntRange(min = 0, max = 40) int bits) {
+        double height = vessel.depth().inMillimetres();
+        for (int i = 0; i < bits; i++) {
+            height = Math.nextDown(height);
+        }
+        Volume volume = vessel.volumeAt(Length.ofMillimetres(height));
+        assertThat(volume.inMillilitres()).isLessThanOrEqualTo(vessel.capacity().inMillilitres());
+        assertThat(vessel.heightOf(volume).inMillimetres())
+                .isLessThanOrEqualTo(vessel.depth().inMillimetres());
     }
 
     @Property

@@ -1,0 +1,129 @@
+package org.riseandgel.practice;
+
+import jakarta.annotation.Priority;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.riseandgel.account.DemoPeople;
+import org.riseandgel.account.SchoolFounded;
+import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.core.quantity.NumberReader;
+import org.riseandgel.core.quantity.Reading;
+import org.riseandgel.course.CourseContent;
+import org.riseandgel.course.Lesson;
+import org.riseandgel.course.LessonsRead;
+import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.ExerciseTemplate;
+import org.riseandgel.exercise.Graded;
+import org.riseandgel.exercise.Grader;
+import org.riseandgel.platform.school.SchoolSettings;
+
+/**
+ * Gives the invented people of the demo school some weeks of practice: real exercises, drawn from fixed seeds, answered
+ * on past evenings and judged as any answer is.
+ */
+@ApplicationScoped
+class DemoHistory {
+    private static final int AFTER_PEOPLE = 200;
+    private static final long FIRST_SEED = 41_001;
+    private static final int SECONDS_PER_PART = 95;
+
+    private final DrawStore store;
+    private final Drawings drawings;
+    private final CourseContent content;
+    private final LessonsRead lessonsRead;
+    private final SchoolSettings school;
+    private final Clock clock;
+
+    DemoHistory(
+            DrawStore store,
+            Drawings drawings,
+            CourseContent content,
+            LessonsRead lessonsRead,
+            SchoolSettings school,
+            Clock clock) {
+        this.store = store;
+        this.drawings = drawings;
+        this.content = content;
+        this.lessonsRead = lessonsRead;
+        this.school = school;
+        this.clock = clock;
+    }
+
+    void fill(@Observes @Priority(AFTER_PEOPLE) SchoolFounded founded) {
+        if (founded.demo()) {
+            List<Lesson> lessons = List.copyOf(content.current().lessons().values());
+            read(DemoPeople.ANOUK, lessons, lessons.size() / 2 + 1);
+            read(DemoPeople.BASTIAN, lessons, lessons.size());
+            read(DemoPeople.CELESTE, lessons, lessons.size() / 2);
+            read(DemoPeople.DARIUS, lessons, 2);
+            read(DemoPeople.ESME, lessons, 1);
+            for (int i = 0; i < DemoVisit.ALL.size(); i++) {
+                play(DemoVisit.ALL.get(i), FIRST_SEED + i);
+            }
+        }
+    }
+
+    private void read(UUID person, List<Lesson> lessons, int count) {
+        lessons.stream().limit(count).forEach(lesson -> lessonsRead.note(person, lesson.key()));
+    }
+
+    /** A course of the school's own may lack the skill or the level; then the visit did not take place. */
+    private void play(DemoVisit visit, long seed) {
+        List<ExerciseTemplate> choice = content.exercises().ofSkill(visit.skill(), visit.level());
+        if (!choice.isEmpty()) {
+            ExerciseTemplate template = choice.get((int) (seed % choice.size()));
+            DrawnExercise drawn = drawings.fresh(template, seed);
+            Instant begun = begun(visit);
+            store.add(
+                            StoredDraw.fresh(visit.person(), drawn, begun),
+                            template.file().text())
+                    .ifPresent(draw -> answer(visit, draw, drawn, begun));
+        }
+    }
+
+    private Instant begun(DemoVisit visit) {
+        return LocalDate.ofInstant(clock.instant(), school.zone())
+                .minusDays(visit.daysAgo())
+                .atStartOfDay()
+                .plusMinutes(visit.minute())
+                .atZone(school.zone())
+                .toInstant()
+                .truncatedTo(ChronoUnit.MICROS);
+    }
+
+    private void answer(DemoVisit visit, UUID draw, DrawnExercise drawn, Instant begun) {
+        for (int part = 0; part < drawn.parts().size() && visit.act(part) != '.'; part++) {
+            if (visit.act(part) == 'h') {
+                store.showHint(visit.person(), draw, drawn.template().hints().size());
+            }
+            StoredDraw stored = store.load(visit.person(), draw).orElseThrow();
+            Instant at = begun.plusSeconds((long) SECONDS_PER_PART * (part + 1));
+            hand(stored, drawn, new DemoHand(drawn.part(part), mark()).typed(visit.act(part)), at);
+        }
+    }
+
+    private void hand(StoredDraw draw, DrawnExercise drawn, String typed, Instant at) {
+        int part = draw.nextPart();
+        Reading reading = NumberReader.of(mark()).read(typed);
+        Optional<String> question = Grader.check(drawn, part, reading);
+        if (question.isPresent()) {
+            throw new IllegalStateException("an answer of the demo cannot be read: " + question.get());
+        }
+        Graded graded = Grader.grade(drawn, part, reading);
+        StoredAnswer answer = Marking.answer(draw, drawn, reading, graded, mark(), at);
+        boolean last = part + 1 == drawn.parts().size();
+        Standing after = draw.standing().after(Marking.mark(draw, answer, last, school.zone()));
+        store.store(draw, answer, after, last);
+    }
+
+    private DecimalMark mark() {
+        return school.decimalMark();
+    }
+}

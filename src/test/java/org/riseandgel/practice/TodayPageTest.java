@@ -1,0 +1,86 @@
+package org.riseandgel.practice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.UUID;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import org.riseandgel.SignedIn;
+import org.riseandgel.account.DemoPeople;
+import org.riseandgel.platform.sql.Sql;
+
+/** The first page of an apprentice says one thing to do, whatever went before; and the demo school has a past. */
+@QuarkusTest
+class TodayPageTest {
+    @Inject
+    Sql sql;
+
+    @Inject
+    Standings standings;
+
+    private static Document today(UUID person) {
+        return SignedIn.asPerson(person).get("/today").page();
+    }
+
+    private static String next(Document page) {
+        assertThat(page.select("section[aria-labelledby=next] .button:not(.quiet)"))
+                .hasSize(1);
+        return page.select("#next").text();
+    }
+
+    private void closeDraws(UUID person) {
+        sql.change("UPDATE draw SET finished_at = now() WHERE person_id = ? AND finished_at IS NULL", person);
+    }
+
+    @Test
+    void whoeverHasNotBegunStartsWithALesson() {
+        Document page = today(DemoPeople.FINTAN);
+        assertThat(next(page)).isEqualTo("Start with a lesson");
+        assertThat(page.select(".state").eachText()).contains("not begun");
+        assertThat(page.select("section[aria-labelledby=last] .empty")).hasSize(1);
+    }
+
+    @Test
+    void anOpenDrawComesFirst() {
+        UUID person = DemoPeople.ESME;
+        SignedIn.asPerson(person).post("/practice/rise-record/draw");
+        Document page = today(person);
+        assertThat(next(page)).isEqualTo("Go on where you stopped");
+        String draw = page.select("section[aria-labelledby=next] a.button").attr("href");
+        assertThat(SignedIn.asPerson(person).get(draw).status()).isEqualTo(200);
+        closeDraws(person);
+        assertThat(next(today(person))).startsWith("Practise: ");
+    }
+
+    @Test
+    void whoeverIsStuckIsSentToTheLessonFirst() {
+        closeDraws(DemoPeople.CELESTE);
+        Document page = today(DemoPeople.CELESTE);
+        assertThat(next(page)).isEqualTo("Look at it again first");
+        assertThat(page.select("section[aria-labelledby=next] a.button").attr("href"))
+                .startsWith("/course/");
+    }
+
+    @Test
+    void theDemoSchoolHasAPast() {
+        assertThat(standings.of(DemoPeople.BASTIAN).in("expansion").state()).isEqualTo(SkillState.MASTERED);
+        assertThat(standings.of(DemoPeople.CELESTE).in("stick-marks-tapered").state())
+                .isEqualTo(SkillState.STUCK);
+        assertThat(standings.of(DemoPeople.FINTAN).standings()).isEmpty();
+        assertThat(count("verdict = 'RIGHT'")).isGreaterThan(20);
+        assertThat(count("verdict = 'SLIP'")).isGreaterThan(3);
+        assertThat(count("verdict = 'POWER_OF_TEN'")).isPositive();
+        assertThat(count("verdict = 'WRONG_UNIT'")).isPositive();
+        assertThat(count("hints > 0")).isPositive();
+        assertThat(count("answered_at < now() - interval '20 days'")).isPositive();
+        assertThat(count("answered_at > now() + interval '1 minute'")).isZero();
+        assertThat(count("shown_at > answered_at")).isZero();
+    }
+
+    private int count(String which) {
+        return sql.first("SELECT count(*) AS n FROM answer WHERE " + which, row -> row.number("n"))
+                .orElseThrow();
+    }
+}

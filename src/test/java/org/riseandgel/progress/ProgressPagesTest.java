@@ -1,0 +1,172 @@
+package org.riseandgel.progress;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.riseandgel.Browserless;
+import org.riseandgel.SignedIn;
+import org.riseandgel.account.DemoPeople;
+import org.riseandgel.platform.sql.Sql;
+
+/** What an instructor and the office see of people's practice, and that nobody else sees it. */
+@QuarkusTest
+class ProgressPagesTest {
+    private static final UUID FOREIGN_COHORT = UUID.fromString("00000000-0000-4000-8000-0000000f0001");
+
+    @Inject
+    Sql sql;
+
+    private static Element row(Document board, String name) {
+        return board.select("table.board tbody tr").stream()
+                .filter(row -> row.select("th").text().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void theBoardShowsEverybodyInWordsAndShapes() {
+        Browserless ines = SignedIn.as("instructor");
+        Document list = ines.get("/cohorts").page();
+        assertThat(list.select(".card a").eachAttr("href")).contains("/cohorts/" + DemoPeople.FIRST_COHORT);
+
+        Document board = ines.get("/cohorts/" + DemoPeople.FIRST_COHORT).page();
+
+        assertThat(board.select("table.board tbody tr")).hasSizeGreaterThanOrEqualTo(4);
+        Element bastian = row(board, "Bastian Quill");
+        assertThat(bastian.select(".state").eachText()).contains("mastered");
+        assertThat(bastian.select(".state use").eachAttr("href")).contains("/img/icons.svg#mastered");
+        int columns = board.select("table.board thead tr").last().select("th").size();
+        assertThat(bastian.select("td, th")).hasSize(columns);
+    }
+
+    @Test
+    void whoIsStuckIsNamedWithTheWayToTheirAnswers() {
+        Browserless ines = SignedIn.as("instructor");
+        Document board = ines.get("/cohorts/" + DemoPeople.FIRST_COHORT).page();
+        Element word = board.select("section[aria-labelledby=words] li").stream()
+                .filter(line -> line.text().contains("Celeste Marrow"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(word.text()).contains("3 wrong in a row");
+        Document answers = ines.get(word.select("a").attr("href")).page();
+        assertThat(answers.select("tbody tr").size()).isGreaterThanOrEqualTo(3);
+
+        String one = answers.select("tbody tr").first().select("a").attr("href");
+        Document answer = ines.get(one).page();
+        assertThat(answer.select(".verdict .facts").text())
+                .contains("You wrote")
+                .contains("Right answer");
+        assertThat(answer.select(".working li")).isNotEmpty();
+    }
+
+    @Test
+    void anAnswerIsOnTheBoardAtOnce() {
+        Browserless ines = SignedIn.as("instructor");
+        String before = esmeWeighing(ines);
+        Browserless esme = SignedIn.asPerson(DemoPeople.ESME);
+        String draw = esme.post("/practice/weighing/draw", Map.of("level", "2")).location();
+        esme.post(draw + "/answer", Map.of("part", "1", "answer", "0.001 g", "echoed", "0.001 g"));
+        assertThat(esmeWeighing(ines)).isNotEqualTo(before);
+    }
+
+    private String esmeWeighing(Browserless ines) {
+        return row(ines.get("/cohorts/" + DemoPeople.SECOND_COHORT).page(), "Esme Tarrant")
+                .text();
+    }
+
+    @Test
+    void aForeignCohortAndItsPeopleAreNotThereForAnInstructorButForTheOffice() {
+        UUID stranger = UUID.randomUUID();
+        sql.change(
+                """
+                INSERT INTO cohort (id, name, created_at) VALUES (?, 'Somebody else''s group', now())
+                ON CONFLICT DO NOTHING""",
+                FOREIGN_COHORT);
+        sql.change(
+                """
+                INSERT INTO person (id, sign_in_name, display_name, password_hash, created_at)
+                VALUES (?, ?, 'Wilma Strange', 'none', now())""",
+                stranger,
+                "w" + stranger.toString().substring(0, 8));
+        sql.change(
+                "INSERT INTO cohort_member (id, cohort_id, person_id, part, joined_at) VALUES (?, ?, ?, 'learns', now())",
+                UUID.randomUUID(),
+                FOREIGN_COHORT,
+                stranger);
+        Browserless ines = SignedIn.as("instructor");
+        Browserless office = SignedIn.as("office");
+        for (String path : List.of("/cohorts/" + FOREIGN_COHORT, "/people/" + stranger + "/answers")) {
+            assertThat(ines.get(path).status()).as(path).isEqualTo(404);
+            assertThat(office.get(path).status()).as(path).isEqualTo(200);
+        }
+        assertThat(ines.get("/cohorts").body()).doesNotContain(FOREIGN_COHORT.toString());
+        assertThat(office.get("/people/" + stranger + "/answers").page().select(".empty"))
+                .hasSize(1);
+    }
+
+    @Test
+    void whatIsNotThereIsNotFound() {
+        Browserless ines = SignedIn.as("instructor");
+        String answers = "/people/" + DemoPeople.CELESTE + "/answers";
+        for (String path : List.of(
+                "/cohorts/" + UUID.randomUUID(),
+                "/cohorts/none",
+                "/people/" + UUID.randomUUID() + "/answers",
+                answers + "/" + UUID.randomUUID() + "/1",
+                answers + "/" + drawOf(DemoPeople.BASTIAN) + "/1",
+                answers + "/" + drawOf(DemoPeople.CELESTE) + "/99",
+                answers + "/" + drawOf(DemoPeople.CELESTE) + "/0")) {
+            assertThat(ines.get(path).status()).as(path).isEqualTo(404);
+        }
+    }
+
+    @Test
+    void apprenticesAndTheSafetyLeadSeeNoneOfIt() {
+        for (String role : List.of("apprentice", "safety-lead")) {
+            Browserless browser = SignedIn.as(role);
+            for (String path : List.of(
+                    "/cohorts",
+                    "/cohorts/" + DemoPeople.FIRST_COHORT,
+                    "/people/" + DemoPeople.BASTIAN + "/answers",
+                    "/people/" + DemoPeople.BASTIAN + "/answers/" + drawOf(DemoPeople.BASTIAN) + "/1")) {
+                assertThat(browser.get(path).status()).as(role + " " + path).isEqualTo(404);
+            }
+        }
+        assertThat(SignedIn.as("safety-lead").get("/practice").status()).isEqualTo(404);
+        assertThat(SignedIn.as("office").get("/today").status()).isEqualTo(404);
+        assertThat(Browserless.anonymous().get("/cohorts").status()).isEqualTo(303);
+    }
+
+    @Test
+    void longHistoriesComeInPages() {
+        Browserless ines = SignedIn.as("instructor");
+        String path = "/people/" + DemoPeople.BASTIAN + "/answers";
+        Document first = ines.get(path).page();
+        assertThat(first.select("tbody tr")).hasSizeLessThanOrEqualTo(25);
+        assertThat(first.select("nav[aria-label=Pages]").text()).contains("Older");
+        Document second = ines.get(path + "?skill=&page=2").page();
+        assertThat(second.select("nav[aria-label=Pages]").text()).contains("Newer");
+        assertThat(second.select("tbody a").eachAttr("href"))
+                .isNotEmpty()
+                .doesNotContainAnyElementsOf(first.select("tbody a").eachAttr("href"));
+        for (String page : List.of("0", "-3", "2147483647")) {
+            assertThat(ines.get(path + "?page=" + page).status()).as(page).isEqualTo(200);
+        }
+        assertThat(ines.get(path + "?skill=nonsense").page().select(".empty")).hasSize(1);
+    }
+
+    private UUID drawOf(UUID person) {
+        return sql.first(
+                        "SELECT draw_id FROM answer WHERE person_id = ? ORDER BY answered_at LIMIT 1",
+                        row -> row.uuid("draw_id"),
+                        person)
+                .orElseThrow();
+    }
+}
