@@ -53,7 +53,7 @@ record DemoVisit(UUID person, int daysAgo, int minute, String skill, int level, 
             visit(DemoPeople.DARIUS, 12, 4, "expansion", 1, "rhr"),
             visit(DemoPeople.DARIUS, 12, 20, "weighing", 1, "r"),
             visit(DemoPeople.DARIUS, 5, 11, "weighing", 2, "t"),
-            visit(DemoPeople.DARIUS, 5, 17, "weighing", 2, "u"),
+            visit(DemoPeople.DARIUS, 5, 17, "weighing", 2, "ur"),
             visit(DemoPeople.ESME, 3, 15, "expansion", 1, "rs"),
             visit(DemoPeople.ESME, 2, 7, "weighing", 1, "r"));
 

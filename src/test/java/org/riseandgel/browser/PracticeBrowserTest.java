@@ -136,7 +136,8 @@ class PracticeBrowserTest {
         try (Visitor instructor = Visitor.at(base).signInAs("ines")) {
             instructor.open("/cohorts");
             Locator cohorts = instructor.find("main a[href^='/cohorts/']");
-            for (int i = 0; i < cohorts.count(); i++) {
+            int count = cohorts.count();
+            for (int i = 0; i < count; i++) {
                 instructor.open("/cohorts");
                 instructor.find("main a[href^='/cohorts/']").nth(i).click();
                 if (instructor.find("a:has-text('Fintan Oake')").count() > 0) {

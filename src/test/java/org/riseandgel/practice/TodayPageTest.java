@@ -7,8 +7,10 @@ import jakarta.inject.Inject;
 import java.util.UUID;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
+import org.riseandgel.Browserless;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.account.TestPeople;
 import org.riseandgel.platform.sql.Sql;
 
 /** The first page of an apprentice says one thing to do, whatever went before; and the demo school has a past. */
@@ -36,7 +38,8 @@ class TodayPageTest {
 
     @Test
     void whoeverHasNotBegunStartsWithALesson() {
-        Document page = today(DemoPeople.FINTAN);
+        Browserless newcomer = TestPeople.signIn(TestPeople.settled("apprentice"));
+        Document page = newcomer.get("/today").page();
         assertThat(next(page)).isEqualTo("Start with a lesson");
         assertThat(page.select(".state").eachText()).contains("not begun");
         assertThat(page.select("section[aria-labelledby=last] .empty")).hasSize(1);
@@ -68,7 +71,8 @@ class TodayPageTest {
         assertThat(standings.of(DemoPeople.BASTIAN).in("expansion").state()).isEqualTo(SkillState.MASTERED);
         assertThat(standings.of(DemoPeople.CELESTE).in("stick-marks-tapered").state())
                 .isEqualTo(SkillState.STUCK);
-        assertThat(standings.of(DemoPeople.FINTAN).standings()).isEmpty();
+        assertThat(count("person_id = '" + DemoPeople.FINTAN + "' AND answered_at < now() - interval '20 hours'"))
+                .isZero();
         assertThat(count("verdict = 'RIGHT'")).isGreaterThan(20);
         assertThat(count("verdict = 'SLIP'")).isGreaterThan(3);
         assertThat(count("verdict = 'POWER_OF_TEN'")).isPositive();
