@@ -31,7 +31,7 @@ public final class PieceCost {
     public static long toMake(int good, Concentration scrap) {
         Checks.inRange("scrap rate in %", scrap.inPercent(), 0, MOST_SCRAP);
         double pieces = Checks.inRange("good pieces", good, 0, 1e9) / (1 - scrap.asFraction());
-        // 9 ÷ 0.9 is a hair more than 10 in binary, and still 10 pieces.
+        // 21 ÷ 0.7 comes out a hair above 30, and still makes 30 pieces.
         return (long) Math.ceil(pieces * (1 - 1e-12));
     }
 

@@ -30,16 +30,6 @@ class BatchTargetsTest {
     private static final Density LIQUID = Density.ofGramsPerMillilitre(1.02);
     private static final Ratio FIVE = Ratio.of(5);
 
-    // 150 g of base, 15 g of foaming agent, 5 g of water, 15 to 18 g of gelling agent: common practice, no source.
-    @Test
-    void theUsualBatch() {
-        Batch batch = Batch.ofBase(USUAL, Mass.ofGrams(150));
-        assertThat(batch.portions())
-                .extracting(portion -> Math.round(portion.mass().inGrams() * 1e9) / 1e9)
-                .containsExactly(150.0, 15.0, 5.0, 16.5);
-        assertThat(batch.total().inGrams()).isCloseTo(186.5, within(1e-9));
-    }
-
     @Property(tries = 100)
     void everyTargetLeadsBackToItsBatch(@ForAll @DoubleRange(min = 1, max = 10_000) double grams) {
         Batch batch = Batch.ofBase(USUAL, Mass.ofGrams(grams));
@@ -176,17 +166,7 @@ class BatchTargetsTest {
                 .isLessThan(without.freeboard().inMillimetres());
     }
 
-    // JCGM 100:2008, 4.3.7: a reading rounded to d is spread evenly over d, u = d ÷ (2·√3); with the tare read too d ÷
-    // √6.
-    @Test
-    void readabilityIsARectangle() {
-        Mass tenth = Mass.ofGrams(0.1);
-        assertThat(WeighingPlan.readingUncertainty(tenth, false).inGrams())
-                .isCloseTo(0.1 / (2 * Math.sqrt(3)), within(1e-15));
-        assertThat(WeighingPlan.readingUncertainty(tenth, true).inGrams()).isCloseTo(0.1 / Math.sqrt(6), within(1e-15));
-    }
-
-    // The rule of the above, seen in numbers: the deviation of evenly spread errors.
+    // JCGM 100:2008, 4.3.7, seen in numbers: errors spread evenly over d have the deviation d ÷ (2·√3).
     @Test
     void roundingErrorsSpreadLikeThat() {
         Random chance = new Random(8);

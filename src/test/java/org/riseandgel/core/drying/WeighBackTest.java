@@ -36,6 +36,19 @@ class WeighBackTest {
         assertThat(half.late().inHours()).isBetween(6.0, 7.0);
     }
 
+    // As above: k·h = ln(D₁/D₂), so its variance is s²·(1/D₁² + (1/D₁ + 1/D₂)² + 1/D₂²) with D₁ 100 g and D₂ 50 g; s is
+    // 1 g
+    // ÷ √12 on 4 degrees of freedom, for which Student's factor is 2.131847 (90 %, from memory).
+    @Test
+    void theIntervalByHand() {
+        DryingCurve curve = curve(WeighBack.of(List.of(weighing(0, 400), weighing(2, 300), weighing(4, 250)), GRAM));
+        double error = Math.sqrt(1 / 12.0) * Math.sqrt(0.01 * 0.01 + 0.03 * 0.03 + 0.02 * 0.02);
+        double reach = Math.exp(2.131847 * error / Math.log(2));
+        DryingForecast forecast = curve.timeTo(0.125, 0.9);
+        assertThat(forecast.late().inHours()).isCloseTo(6 * reach, withinPercentage(1e-4));
+        assertThat(forecast.early().inHours()).isCloseTo(6 / reach, withinPercentage(1e-4));
+    }
+
     @Property(tries = 100)
     void exactWeighingsGiveBackTheirCurve(
             @ForAll @DoubleRange(min = 50, max = 500) double dry,

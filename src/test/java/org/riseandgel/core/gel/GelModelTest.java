@@ -118,13 +118,16 @@ class GelModelTest {
         assertThat(model.activationEnergy()).isCloseTo(least[2] * 8.314462618, within(0.5));
     }
 
-    @Test
-    void theOrderOfRecordsIsOfNoAccount() {
+    @Property(tries = 30)
+    void theOrderOfRecordsIsOfNoAccount(@ForAll long seed) {
         List<GelRecord> records = school(40, 14, 1.1, 45, 0.1);
         List<GelRecord> mixed = new ArrayList<>(records);
-        Collections.shuffle(mixed, new Random(9));
-        assertThat(GelModel.learned(USUAL, mixed).forecast(DOSE, ROOM, 0.9))
-                .isEqualTo(GelModel.learned(USUAL, records).forecast(DOSE, ROOM, 0.9));
+        Collections.shuffle(mixed, new Random(seed));
+        GelModel straight = GelModel.learned(USUAL, records);
+        GelModel shuffled = GelModel.learned(USUAL, mixed);
+        assertThat(shuffled.forecast(DOSE, ROOM, 0.9)).isEqualTo(straight.forecast(DOSE, ROOM, 0.9));
+        assertThat(shuffled.scatter()).isEqualTo(straight.scatter());
+        assertThat(shuffled.records()).isEqualTo(straight.records());
     }
 
     @Test

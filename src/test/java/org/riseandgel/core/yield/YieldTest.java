@@ -64,7 +64,7 @@ class YieldTest {
         assertThat(PieceCost.ofGood(12, fifth)).isCloseTo(15, within(1e-12));
         assertThat(PieceCost.toMake(8, fifth)).isEqualTo(10);
         assertThat(PieceCost.toMake(9, fifth)).isEqualTo(12);
-        assertThat(PieceCost.toMake(9, Concentration.ofPercent(10))).isEqualTo(10);
+        assertThat(PieceCost.toMake(21, Concentration.ofPercent(30))).isEqualTo(30);
         assertThat(PieceCost.ofGood(12, Concentration.ofPercent(0))).isEqualTo(12);
     }
 
