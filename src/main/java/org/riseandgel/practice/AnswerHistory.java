@@ -66,7 +66,7 @@ public class AnswerHistory {
                 row.text("version"),
                 row.text("skill"),
                 row.longNumber("seed"),
-                DrawStore.answerRow(row));
+                DrawRows.answer(row));
     }
 
     private AnswerLine line(Found found, DecimalMark mark) {
