@@ -131,7 +131,7 @@ class AccessMatrixTest {
         values.put("{skill}", "weighing");
         values.put("{cohort}", one("SELECT cohort_id::text FROM cohort_member WHERE part = 'teaches' LIMIT 1"));
         values.put(
-                "member",
+                "{member}",
                 one(
                         "SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND cohort_id = '"
                                 + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
@@ -142,7 +142,7 @@ class AccessMatrixTest {
     @AfterEach
     void putTheMemberBack() {
         run("UPDATE cohort_member SET left_at = NULL WHERE part = 'learns' AND cohort_id = '" + values.get("{cohort}")
-                + "' AND person_id = '" + values.get("member") + "'");
+                + "' AND person_id = '" + values.get("{member}") + "'");
         run("UPDATE person SET disabled_at = NULL");
     }
 
@@ -254,7 +254,8 @@ class AccessMatrixTest {
         if (route.startsWith("GET")) {
             return visitor.get(path);
         }
-        Map<String, String> fields = Map.of("part", "learns", "person", values.get("member"));
+        Map<String, String> fields =
+                Map.of("part", path.contains("/office/") ? "learns" : "1", "person", values.get("{member}"));
         return route.contains("/import") ? visitor.postMultipart(path, fields) : visitor.post(path, fields);
     }
 

@@ -1,13 +1,11 @@
 package org.riseandgel.exercise;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.riseandgel.bench.Result;
-import org.riseandgel.core.quantity.QuantityKind;
 import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.core.quantity.Unit;
 import org.riseandgel.exercise.ExerciseTemplate.Condition;
@@ -20,8 +18,6 @@ final class AskSection {
     private static final int MOST_STEPS = 20;
     private static final int LONGEST_NAME = 100;
     private static final int LONGEST_PROMPT = 400;
-    private static final int LONGEST_REASON = 200;
-    private static final BigDecimal WIDEST_PERCENT = BigDecimal.TEN;
 
     private final Known known;
 
@@ -49,9 +45,10 @@ final class AskSection {
         Optional<String> prompt = fields.need("prompt").flatMap(field -> field.text(LONGEST_PROMPT));
         Optional<ValueRef.Worked> of = fields.need("of").flatMap(this::worked);
         Optional<Unit> unit = fields.need("unit").flatMap(Field::unit);
-        Optional<Rational> readability = fields.need("readability").flatMap(AskSection::positive);
-        Optional<Tolerance> tolerance =
-                fields.need("tolerance").flatMap(Field::group).flatMap(group -> tolerance(group, unit, readability));
+        Optional<Rational> readability = fields.need("readability").flatMap(ToleranceReader::positive);
+        Optional<Tolerance> tolerance = fields.need("tolerance")
+                .flatMap(Field::group)
+                .flatMap(group -> ToleranceReader.read(group, unit, readability));
         if (of.isPresent() && unit.isPresent()) {
             kindFits(of.get(), unit.get(), fields.find("unit").orElseThrow());
         }
@@ -70,56 +67,6 @@ final class AskSection {
                         .formatted(id));
             }
             return name;
-        });
-    }
-
-    private static Optional<Tolerance> tolerance(Fields fields, Optional<Unit> unit, Optional<Rational> readability) {
-        fields.only("abs", "percent", "because");
-        Optional<Rational> abs = fields.find("abs").flatMap(AskSection::positive);
-        Optional<Rational> percent = fields.find("percent").flatMap(field -> percent(field, unit));
-        Optional<String> because = fields.need("because").flatMap(field -> field.text(LONGEST_REASON));
-        if (!fields.has("abs") && !fields.has("percent")) {
-            fields.problem("Gives neither abs nor percent; write how close an answer must come, such as abs: 1.");
-            return Optional.empty();
-        }
-        if (abs.isPresent() && readability.isPresent() && finerThanHalf(abs.get(), readability.get())) {
-            fields.find("abs")
-                    .orElseThrow()
-                    .problem("Is finer than half the readability of %s; nobody can read it that closely."
-                            .formatted(readability
-                                    .get()
-                                    .toDecimal(6)
-                                    .stripTrailingZeros()
-                                    .toPlainString()));
-        }
-        return readability.map(step ->
-                new Tolerance(abs.orElse(Rational.ZERO), percent.orElse(Rational.ZERO), step, because.orElse("")));
-    }
-
-    private static boolean finerThanHalf(Rational abs, Rational readability) {
-        return abs.times(Rational.of(2)).compareTo(readability) < 0;
-    }
-
-    private static Optional<Rational> percent(Field field, Optional<Unit> unit) {
-        if (unit.filter(one -> one.kind() == QuantityKind.TEMPERATURE).isPresent()) {
-            field.problem("A share of a temperature means nothing, since its zero is chosen; write abs.");
-        }
-        return field.number().flatMap(number -> {
-            if (number.signum() <= 0 || number.compareTo(WIDEST_PERCENT) > 0) {
-                field.problem("Is %s; it must be more than 0 and at most %s.".formatted(number, WIDEST_PERCENT));
-                return Optional.empty();
-            }
-            return Optional.of(Rational.of(number));
-        });
-    }
-
-    private static Optional<Rational> positive(Field field) {
-        return field.number().flatMap(number -> {
-            if (number.signum() <= 0) {
-                field.problem("Is %s; it must be more than 0.".formatted(number));
-                return Optional.empty();
-            }
-            return Optional.of(Rational.of(number));
         });
     }
 

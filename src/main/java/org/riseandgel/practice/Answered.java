@@ -1,6 +1,7 @@
 package org.riseandgel.practice;
 
 import org.riseandgel.exercise.FeedbackView;
+import org.riseandgel.exercise.Verdict;
 
 /**
  * An answered part with everything that may be said now.
@@ -12,6 +13,13 @@ public record Answered(StoredAnswer stored, FeedbackView feedback) {
     /** The number of the part, from 0. */
     public int part() {
         return stored.part();
+    }
+
+    /** The verdict in words, and which slip it was. */
+    public String heading() {
+        return feedback.verdict() == Verdict.SLIP
+                ? feedback.slipTitle().map(slip -> "Slip: " + slip).orElse(feedback.title())
+                : feedback.title();
     }
 
     /** The stored verdict with its words and its look. */

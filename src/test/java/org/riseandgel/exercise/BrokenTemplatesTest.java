@@ -414,12 +414,12 @@ class BrokenTemplatesTest {
                         "never possible",
                         "fixed: 300, unit: mm",
                         "fixed: 20, unit: mm",
-                        "8 draw: Of 200 draws none is physically possible: ratio is 4, must be from 1 to 1.15: the foam would go over the rim; the largest ratio that fits is 1.15."),
+                        "8 draw: Of 200 draws none is physically possible: ratio is 4, must be from 1 to 1.15: the foam would go over the rim, and the largest ratio that fits is 1.15."),
                 arguments(
                         "condition never met",
                         "atMost: 260",
                         "atMost: 3",
-                        "8 draw: No draw passed in 200 tries. 194 times: stick.markHeight is above its condition; 6 times: ratio is 4, must be from 1 to 3.39: the foam would go over the rim; the largest ratio that fits is 3.39. Widen what is drawn, or narrow the tolerance."),
+                        "8 draw: No draw passed in 200 tries. 194 times: stick.markHeight is above its condition; 6 times: ratio is 4, must be from 1 to 3.39: the foam would go over the rim, and the largest ratio that fits is 3.39. Widen what is drawn, or narrow the tolerance."),
                 arguments(
                         "tolerance that blurs every slip",
                         "{ abs: 1,",

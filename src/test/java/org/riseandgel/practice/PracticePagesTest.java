@@ -58,7 +58,7 @@ class PracticePagesTest {
                         SELECT answers, right_answers, average, days, last_day, last_at, wrong_in_row, right_in_row,
                                level, rung, run
                         FROM skill_standing WHERE person_id = ? AND skill = ?""",
-                        DrawStore::standingRow,
+                        DrawRows::standing,
                         anouk.id,
                         SKILL)
                 .orElse(Standing.NONE);
@@ -102,7 +102,9 @@ class PracticePagesTest {
         Document page = anouk.answer(draw, 0, typed).follow().page();
 
         assertThat(page.select(".verdict.is-slip")).hasSize(1);
-        assertThat(page.select(".verdict").text()).contains(wrong.slip().title());
+        assertThat(page.select(".verdict-word").text())
+                .isEqualTo("Slip: " + wrong.slip().title());
+        assertThat(page.select(".verdict").text()).contains(wrong.line());
         assertThat(page.select(".error-summary")).isEmpty();
         assertThat(page.title()).doesNotContain("Error");
         assertThat(anouk.stored(draw).answer(0).orElseThrow().slip())
@@ -295,6 +297,24 @@ class PracticePagesTest {
         assertThat(anouk.browser.get("/practice/draws/not-a-draw").status()).isEqualTo(404);
         assertThat(answers(draw)).isZero();
         assertThat(anouk.stored(draw).hintsShown()).isZero();
+    }
+
+    @Test
+    void anAnswerIsOnTheInstructorsBoardAtOnce() {
+        Browserless ines = SignedIn.as("instructor");
+        String before = row(ines);
+        UUID draw = beaker();
+        assertThat(row(ines)).isEqualTo(before);
+        anouk.answer(draw, 0, anouk.right(draw));
+        assertThat(row(ines)).isNotEqualTo(before);
+    }
+
+    private static String row(Browserless instructor) {
+        return instructor.get("/cohorts/" + DemoPeople.FIRST_COHORT).page().select("table.board tbody tr").stream()
+                .map(row -> row.text())
+                .filter(row -> row.startsWith("Anouk Sorrel"))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.util.List;
 import java.util.UUID;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
+import org.riseandgel.Browserless;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.account.TestPeople;
 import org.riseandgel.platform.sql.Sql;
 
 /** The first page of an apprentice says one thing to do, whatever went before; and the demo school has a past. */
@@ -36,7 +39,8 @@ class TodayPageTest {
 
     @Test
     void whoeverHasNotBegunStartsWithALesson() {
-        Document page = today(DemoPeople.FINTAN);
+        Browserless newcomer = TestPeople.signIn(TestPeople.settled("apprentice"));
+        Document page = newcomer.get("/today").page();
         assertThat(next(page)).isEqualTo("Start with a lesson");
         assertThat(page.select(".state").eachText()).contains("not begun");
         assertThat(page.select("section[aria-labelledby=last] .empty")).hasSize(1);
@@ -68,7 +72,8 @@ class TodayPageTest {
         assertThat(standings.of(DemoPeople.BASTIAN).in("expansion").state()).isEqualTo(SkillState.MASTERED);
         assertThat(standings.of(DemoPeople.CELESTE).in("stick-marks-tapered").state())
                 .isEqualTo(SkillState.STUCK);
-        assertThat(standings.of(DemoPeople.FINTAN).standings()).isEmpty();
+        assertThat(count("person_id = '" + DemoPeople.FINTAN + "' AND answered_at < now() - interval '20 hours'"))
+                .isZero();
         assertThat(count("verdict = 'RIGHT'")).isGreaterThan(20);
         assertThat(count("verdict = 'SLIP'")).isGreaterThan(3);
         assertThat(count("verdict = 'POWER_OF_TEN'")).isPositive();
@@ -77,6 +82,22 @@ class TodayPageTest {
         assertThat(count("answered_at < now() - interval '20 days'")).isPositive();
         assertThat(count("answered_at > now() + interval '1 minute'")).isZero();
         assertThat(count("shown_at > answered_at")).isZero();
+    }
+
+    @Test
+    void inTheDemoSchoolOnePersonIsStuckInOneSkill() {
+        List<String> stuck = sql.list(
+                """
+                SELECT person_id || ' ' || skill AS who FROM (
+                    SELECT a.person_id, d.skill, a.verdict, row_number() OVER (
+                        PARTITION BY a.person_id, d.skill ORDER BY a.answered_at DESC, a.part DESC) AS back
+                    FROM answer a JOIN draw d ON d.id = a.draw_id
+                    WHERE a.answered_at < now() - interval '20 hours') history
+                WHERE back <= 3
+                GROUP BY person_id, skill
+                HAVING count(*) = 3 AND bool_and(verdict <> 'RIGHT')""",
+                row -> row.text("who"));
+        assertThat(stuck).containsExactly(DemoPeople.CELESTE + " stick-marks-tapered");
     }
 
     private int count(String which) {

@@ -1,6 +1,7 @@
 package org.riseandgel.core.batch;
 
 import java.util.List;
+import org.riseandgel.core.mold.FoamNeeded;
 import org.riseandgel.core.quantity.Checks;
 import org.riseandgel.core.quantity.Density;
 import org.riseandgel.core.quantity.Mass;
@@ -35,6 +36,16 @@ public record Batch(Formula formula, Mass base) {
     /** From the foam that is wanted: liquid = foam ÷ expansion ratio, the ratio being 1 or more. */
     public static Batch ofFoam(Formula formula, Volume foam, Ratio expansion, Density liquidDensity) {
         return ofLiquid(formula, Expansion.liquidFor(foam, expansion), liquidDensity);
+    }
+
+    /** From what one or more molds take, with overfill and bowl loss: foam = what {@link FoamNeeded} says. */
+    public static Batch ofPieces(Formula formula, FoamNeeded foam, Ratio expansion, Density liquidDensity) {
+        return ofFoam(formula, foam.total(), expansion, liquidDensity);
+    }
+
+    /** The most that a stock allows; {@link Stock#most} also names what runs out. */
+    public static Batch ofStock(Formula formula, Stock stock) {
+        return stock.most(formula).batch();
     }
 
     /** Each ingredient in the formula's order. */

@@ -36,11 +36,11 @@ class StoredPeopleTest {
         id = UUID.randomUUID();
         PersonEntity person = new PersonEntity(id, "stored-" + id.toString().substring(0, 8), "50!_", MORNING, null);
         person.takePassword("first hash");
-        person.haveRoles(List.of(Roles.APPRENTICE, Roles.OFFICE));
+        person.haveRoles(List.of(Roles.APPRENTICE, Roles.SAFETY_LEAD));
         QuarkusTransaction.requiringNew().run(() -> persons.persist(person));
     }
 
-    /** Other tests list people and count offices. */
+    /** Other tests find nobody here who can sign in. */
     @AfterEach
     void shutAccount() {
         QuarkusTransaction.requiringNew().run(() -> persons.get(id).disable(MORNING));
@@ -62,12 +62,12 @@ class StoredPeopleTest {
     void rolesAreAddedAndRemovedAndNeverUpdated() {
         CountedStatements counted = CountedStatements.of(dataSource);
         QuarkusTransaction.requiringNew()
-                .run(() -> persons.hold(id).haveRoles(List.of(Roles.INSTRUCTOR, Roles.OFFICE)));
+                .run(() -> persons.hold(id).haveRoles(List.of(Roles.INSTRUCTOR, Roles.SAFETY_LEAD)));
         assertThat(counted.taken())
                 .filteredOn(statement -> statement.contains("person_role") && !statement.startsWith("select"))
                 .extracting(statement -> statement.split(" ")[0])
                 .containsExactlyInAnyOrder("delete", "insert");
-        assertThat(read().roles()).containsExactlyInAnyOrder(Roles.INSTRUCTOR, Roles.OFFICE);
+        assertThat(read().roles()).containsExactlyInAnyOrder(Roles.INSTRUCTOR, Roles.SAFETY_LEAD);
     }
 
     @Test
@@ -98,7 +98,7 @@ class StoredPeopleTest {
     }
 
     private List<UUID> found(String text) {
-        return persons.search(text, Roles.OFFICE, "on", 100).stream()
+        return persons.search(text, Roles.SAFETY_LEAD, "on", 100).stream()
                 .map(PersonEntity::id)
                 .toList();
     }

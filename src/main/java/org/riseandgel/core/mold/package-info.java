@@ -1,0 +1,2 @@
+/** Molds: how much foam a cavity takes, and how it is filled. */
+package org.riseandgel.core.mold;
