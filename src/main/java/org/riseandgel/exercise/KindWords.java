@@ -11,6 +11,7 @@ final class KindWords {
         return switch (kind) {
             case AREA -> "an area";
             case RATIO -> "a plain number";
+            case MONEY -> "an amount of money";
             case PHP -> "a number of parts per hundred of base";
             default -> "a " + kind.words();
         };

@@ -21,7 +21,7 @@ final class KindredUnits {
             case TEMPERATURE -> List.of(Unit.DEGREE_CELSIUS, Unit.DEGREE_FAHRENHEIT);
             case TEMPERATURE_DIFFERENCE -> List.of(Unit.CELSIUS_STEP, Unit.FAHRENHEIT_STEP);
             case DURATION -> List.of(Unit.MINUTE, Unit.HOUR, Unit.SECOND);
-            case RATIO, PHP, CONCENTRATION -> List.of();
+            case RATIO, PHP, CONCENTRATION, MONEY -> List.of();
         };
     }
 }

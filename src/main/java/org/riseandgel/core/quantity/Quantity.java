@@ -12,7 +12,8 @@ public sealed interface Quantity
                 TimeSpan,
                 Ratio,
                 Php,
-                Concentration {
+                Concentration,
+                Money {
 
     /** What is measured. */
     QuantityKind kind();
@@ -48,6 +49,7 @@ public sealed interface Quantity
             case RATIO -> new Ratio(base);
             case PHP -> new Php(base);
             case CONCENTRATION -> new Concentration(base);
+            case MONEY -> new Money(base);
         };
     }
 }

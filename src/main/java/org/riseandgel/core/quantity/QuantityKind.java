@@ -12,7 +12,8 @@ public enum QuantityKind {
     DURATION("duration"),
     RATIO("ratio"),
     PHP("parts per hundred of base"),
-    CONCENTRATION("share of the whole");
+    CONCENTRATION("share of the whole"),
+    MONEY("amount of money");
 
     private final String words;
 
