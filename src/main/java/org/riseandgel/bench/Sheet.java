@@ -14,9 +14,15 @@ public record Sheet(
         Worked worked,
         String stickAddress) {
 
-    /** One field of the form; options only where one is to be picked, else null. */
+    /** One field of the form; options only where one is to be picked, else null; lines where a table is written. */
     public record Field(
-            String name, String label, String help, String value, String unit, List<Input.Option> options) {}
+            String name,
+            String label,
+            String help,
+            String value,
+            String unit,
+            List<Input.Option> options,
+            boolean lines) {}
 
     /** What came out; absent while something is wrong. The drawing is our own SVG, or null. */
     public record Worked(

@@ -95,10 +95,15 @@ public class Sheets {
         for (Input input : calculation.inputs()) {
             String value = typed.get(input.name());
             if (value != null) {
-                kept.put(input.name(), value.substring(0, Math.min(value.length(), LONGEST_KEPT)));
+                kept.put(input.name(), value.substring(0, Math.min(value.length(), longest(input))));
             }
         }
         return kept;
+    }
+
+    /** One more than a table may have, so that a cut is never taken for what was written. */
+    private static int longest(Input input) {
+        return input instanceof Input.Readings ? ReadingLines.LONGEST + 1 : LONGEST_KEPT;
     }
 
     static String query(Map<String, String> typed) {

@@ -10,7 +10,7 @@ final class Asking {
 
     /** "a length with its unit, such as 12 mm", "a plain number, such as 3". */
     static String wanted(Unit unit) {
-        return KindWords.one(unit.kind()) + (needsUnit(unit) ? " with its unit" : "") + ", such as " + example(unit);
+        return unit.kind().one() + (needsUnit(unit) ? " with its unit" : "") + ", such as " + example(unit);
     }
 
     /** A plain number and money need no unit; everything else does. */

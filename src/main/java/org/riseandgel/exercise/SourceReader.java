@@ -20,6 +20,10 @@ final class SourceReader {
     }
 
     Optional<InputSource> read(Field field) {
+        if (input instanceof Input.Readings) {
+            field.problem("Is a table of readings, which cannot be drawn; leave it out.");
+            return Optional.empty();
+        }
         if (!field.isSingle()) {
             return field.group().flatMap(this::read);
         }

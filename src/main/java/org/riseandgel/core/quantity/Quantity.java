@@ -13,6 +13,10 @@ public sealed interface Quantity
                 Ratio,
                 Php,
                 Concentration,
+                Flow,
+                Energy,
+                Substance,
+                Rate,
                 Money {
 
     /** What is measured. */
@@ -49,6 +53,10 @@ public sealed interface Quantity
             case RATIO -> new Ratio(base);
             case PHP -> new Php(base);
             case CONCENTRATION -> new Concentration(base);
+            case FLOW -> new Flow(base);
+            case ENERGY -> new Energy(base);
+            case SUBSTANCE -> new Substance(base);
+            case RATE -> new Rate(base);
             case MONEY -> new Money(base);
         };
     }
