@@ -27,6 +27,7 @@ public final class Catalogue {
                 new BatchForMold(),
                 new CavityFromClay(),
                 new CavityFromWater(),
+                new CavityFromMesh(),
                 new DispersionDose(),
                 new PlanFilling(),
                 new PlanBake(),

@@ -57,6 +57,9 @@ public final class GivenReader {
         if (input instanceof Input.Readings table) {
             return given.reading(table.name(), new ReadingLines(table, this::quantity, text).read(typed, problems));
         }
+        if (input instanceof Input.Mesh mesh) {
+            return given.measuring(mesh.name(), mesh.example());
+        }
         return chosen(given, (Input.Choice) input, typed);
     }
 

@@ -1,10 +1,13 @@
 package org.riseandgel.bench;
 
 import static org.riseandgel.core.quantity.Unit.DEGREE_CELSIUS;
+import static org.riseandgel.core.quantity.Unit.GRAM;
 import static org.riseandgel.core.quantity.Unit.HOUR;
+import static org.riseandgel.core.quantity.Unit.WATT_HOUR;
 
 import java.util.List;
 import org.riseandgel.core.drying.BakePlan;
+import org.riseandgel.core.quantity.Energy;
 import org.riseandgel.core.quantity.Length;
 import org.riseandgel.core.quantity.Mass;
 import org.riseandgel.core.quantity.Temperature;
@@ -14,6 +17,8 @@ import org.riseandgel.core.quantity.TimeSpan;
 public final class PlanBake implements Calculation {
     static final String OVEN = "oven";
     static final String WARMEST = "warmest";
+    static final String WATER = "water";
+    static final String HEAT = "heat";
     static final String BY_THICKNESS = "timeByThickness";
     static final String BAKE = "bakeTime";
 
@@ -53,14 +58,23 @@ public final class PlanBake implements Calculation {
                         DEGREE_CELSIUS,
                         10,
                         99,
-                        43.5));
+                        43.5),
+                new Input.Measured(
+                        WATER,
+                        "Water to bake out",
+                        "What the wet piece weighs more than the dry one. 60 g is only an example.",
+                        GRAM,
+                        0,
+                        50_000,
+                        60.0));
     }
 
     @Override
     public List<Result> results() {
         return List.of(
                 new Result(BAKE, "Bake for", HOUR, 0.1),
-                new Result(BY_THICKNESS, "Time by the thickness alone", HOUR, 0.1));
+                new Result(BY_THICKNESS, "Time by the thickness alone", HOUR, 0.1),
+                new Result(HEAT, "Heat that the water takes", WATT_HOUR, 1));
     }
 
     @Override
@@ -85,6 +99,7 @@ public final class PlanBake implements Calculation {
                         HOUR,
                         Work.In.of(known, HOUR),
                         Work.In.of(byThickness, HOUR)));
+        work.result(HEAT, heat(plan, given, work));
         ThicknessWork.timeSlips(BY_THICKNESS, given, work);
         ThicknessWork.timeSlips(BAKE, given, work);
         remarks(plan, given, work);
@@ -99,8 +114,20 @@ public final class PlanBake implements Calculation {
                 given.get(OVEN, Temperature.class),
                 rule,
                 given.get(ThicknessWork.THICKNESS, Length.class),
-                Mass.ofGrams(0),
+                given.get(WATER, Mass.class),
                 BakePlan.STANDARD_PASCALS);
+    }
+
+    private static Energy heat(BakePlan plan, Given given, Work work) {
+        return work.step(
+                HEAT,
+                "Heat that the water takes",
+                "Q = m × heat of evaporation of water at the oven's temperature",
+                "{} at {}",
+                Energy.ofKilojoules(plan.heat().inKilojoules()),
+                WATT_HOUR,
+                Work.In.of(given.get(WATER, Mass.class), GRAM),
+                Work.In.of(plan.oven(), DEGREE_CELSIUS));
     }
 
     private static void remarks(BakePlan plan, Given given, Work work) {
@@ -111,6 +138,7 @@ public final class PlanBake implements Calculation {
                     Work.In.of(plan.oven(), DEGREE_CELSIUS),
                     Work.In.of(given.get(WARMEST, Temperature.class), DEGREE_CELSIUS));
         }
+        work.note("The heat is for the water alone: warming the mold comes on top.");
         work.note("A thinner piece is baked as long as the known one: the mold has to warm through first.");
         work.note(
                 "Only weighing back tells that a piece is dry. Open the mold when it has cooled: it is heavy and hot.");

@@ -84,11 +84,19 @@ final class SheetWriter {
                     typed,
                     measured.unit().symbol(),
                     null,
+                    false,
                     false);
         }
         List<Input.Option> options = input instanceof Input.Choice choice ? choice.options() : null;
         return new Sheet.Field(
-                input.name(), input.label(), input.help(), typed, "", options, input instanceof Input.Readings);
+                input.name(),
+                input.label(),
+                input.help(),
+                typed,
+                "",
+                options,
+                input instanceof Input.Readings,
+                input instanceof Input.Mesh);
     }
 
     /** The default as somebody would type it; empty where there is none. */
@@ -103,6 +111,9 @@ final class SheetWriter {
             return table.exampleRows().stream()
                     .map(row -> ReadingLines.written(table, row, text))
                     .collect(Collectors.joining("\n"));
+        }
+        if (input instanceof Input.Mesh) {
+            return "";
         }
         return ((Input.Choice) input).options().get(0).value();
     }

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.riseandgel.core.quantity.Length;
+import org.riseandgel.core.quantity.Mass;
 import org.riseandgel.core.quantity.OutOfRangeException;
 import org.riseandgel.core.quantity.Temperature;
+import org.riseandgel.core.quantity.Unit;
 
 class PlanBakeTest {
     private final Catalogue catalogue = Catalogue.standard();
@@ -31,6 +33,14 @@ class PlanBakeTest {
         Outcome outcome = catalogue.run(bake, given.with("thickness", Length.ofCentimetres(1.5)));
         assertThat(hours(outcome, "timeByThickness")).isCloseTo(1, within(1e-9));
         assertThat(hours(outcome, "bakeTime")).isCloseTo(4, within(1e-9));
+    }
+
+    @Test
+    void theHeatOfEvaporation() {
+        Outcome outcome = catalogue.run(bake, given.with("water", Mass.ofGrams(100)));
+        // IAPWS-IF97: 2398.816 kJ/kg at 43 °C, so 239.88 kJ or 66.63 Wh for 100 g; to the last digit printed
+        assertThat(outcome.results().get("heat").inBase()).isCloseTo(239.88, within(0.005));
+        assertThat(outcome.results().get("heat").in(Unit.WATT_HOUR)).isCloseTo(66.63, within(0.005));
     }
 
     @Test
