@@ -20,7 +20,21 @@ public final class Catalogue {
 
     /** The catalogue of this workshop. */
     public static Catalogue standard() {
-        return new Catalogue(List.of(new MarkStick(), new MeasureFoam(), new ScaleBatch(), new ConvertUnit()));
+        return new Catalogue(List.of(
+                new MarkStick(),
+                new MeasureFoam(),
+                new ScaleBatch(),
+                new BatchForMold(),
+                new CavityFromClay(),
+                new CavityFromWater(),
+                new CavityFromMesh(),
+                new DispersionDose(),
+                new PlanFilling(),
+                new PlanBake(),
+                new CompareThickness(),
+                new ConvertShrinkage(),
+                new CostPiece(),
+                new ConvertUnit()));
     }
 
     /** All of them, in order. */

@@ -1,8 +1,10 @@
 package org.riseandgel.bench;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,7 @@ public class Sheets {
     private static final int LONGEST_KEPT = 200;
 
     private final Catalogue catalogue = Catalogue.standard();
+    private final MeshReading meshes = new MeshReading();
     private final SchoolSettings settings;
 
     Sheets(SchoolSettings settings) {
@@ -32,6 +35,20 @@ public class Sheets {
     /** The sheet of a calculation, worked with what was typed and with defaults for the rest; none of that id is empty. */
     public Optional<Sheet> open(String id, Map<String, String> typed) {
         return catalogue.find(id).map(calculation -> sheet(calculation, kept(calculation, typed)));
+    }
+
+    /**
+     * The sheet of the cavity from a mesh, worked with the file that was sent.
+     *
+     * @param stl where it lies; null when none was sent
+     * @throws IOException when it cannot be read
+     */
+    public Sheet ofMesh(Map<String, String> typed, Path stl) throws IOException {
+        Calculation calculation = catalogue.find("cavity-from-mesh").orElseThrow();
+        Map<String, String> values = kept(calculation, typed);
+        QuantityText text = QuantityText.of(settings.decimalMark());
+        GivenReading reading = meshes.read(calculation, values, stl, settings.decimalMark());
+        return sheet(calculation, values, text, reading);
     }
 
     /** The volume stick for what was typed; empty when the sheet has something to mend first. */
@@ -53,7 +70,10 @@ public class Sheets {
     private Sheet sheet(Calculation calculation, Map<String, String> typed) {
         DecimalMark mark = settings.decimalMark();
         QuantityText text = QuantityText.of(mark);
-        GivenReading reading = GivenReader.of(mark).read(calculation, typed);
+        return sheet(calculation, typed, text, GivenReader.of(mark).read(calculation, typed));
+    }
+
+    private Sheet sheet(Calculation calculation, Map<String, String> typed, QuantityText text, GivenReading reading) {
         if (reading.given().isEmpty()) {
             return sheet(calculation, typed, text, reading.problems(), null);
         }
@@ -95,10 +115,15 @@ public class Sheets {
         for (Input input : calculation.inputs()) {
             String value = typed.get(input.name());
             if (value != null) {
-                kept.put(input.name(), value.substring(0, Math.min(value.length(), LONGEST_KEPT)));
+                kept.put(input.name(), value.substring(0, Math.min(value.length(), longest(input))));
             }
         }
         return kept;
+    }
+
+    /** One more than a table may have, so that a cut is never taken for what was written. */
+    private static int longest(Input input) {
+        return input instanceof Input.Readings ? ReadingLines.LONGEST + 1 : LONGEST_KEPT;
     }
 
     static String query(Map<String, String> typed) {
