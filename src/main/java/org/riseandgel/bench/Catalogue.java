@@ -20,7 +20,20 @@ public final class Catalogue {
 
     /** The catalogue of this workshop. */
     public static Catalogue standard() {
-        return new Catalogue(List.of(new MarkStick(), new MeasureFoam(), new ScaleBatch(), new ConvertUnit()));
+        return new Catalogue(List.of(
+                new MarkStick(),
+                new MeasureFoam(),
+                new ScaleBatch(),
+                new ProfileVessel(),
+                new ForecastRise(),
+                new ForecastGel(),
+                new RunGelClock(),
+                new WeighPiece(),
+                new CountFluoride(),
+                new CountAcid(),
+                new EstimateRoomAir(),
+                new AverageShift(),
+                new ConvertUnit()));
     }
 
     /** All of them, in order. */
