@@ -111,7 +111,8 @@ class BenchApiTest {
 
     @Test
     void withoutTheTokenNothingIsWorked() {
-        problem(SignedIn.as("apprentice").postWithoutToken(BENCH + "/stick-marks", Map.of("ratio", "3")), 400);
+        JsonNode problem = problem(SignedIn.as("apprentice").postJsonWithoutToken(BENCH + "/stick-marks", "{}"), 400);
+        assertThat(problem.get("title").asText()).contains("form token");
     }
 
     @Test
