@@ -22,7 +22,6 @@ import org.riseandgel.bench.Catalogue;
 import org.riseandgel.bench.Given;
 import org.riseandgel.bench.Outcome;
 import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.core.quantity.Length;
 import org.riseandgel.core.quantity.NumberReader;
 import org.riseandgel.core.quantity.Quantity;
 import org.riseandgel.core.quantity.Rational;
@@ -90,9 +89,15 @@ public class GradingSpeed {
         drawn = library.drawer().draw(library.all().get(0), 20_260_731L);
         given = Given.defaultsOf(STICK)
                 .choosing("shape", "tapered")
-                .with("bottomDiameter", Length.ofMillimetres(75))
-                .with("topDiameter", Length.ofMillimetres(120))
-                .with("depth", Length.ofMillimetres(180));
+                .with("bottomDiameter", drawn("floor"))
+                .with("topDiameter", drawn("rim"))
+                .with("depth", drawn("depth"))
+                .with("charge", drawn("charge"))
+                .with("ratio", drawn("ratio"));
+    }
+
+    private Quantity drawn(String name) {
+        return drawn.values().get(name).quantity();
     }
 
     /** The yardstick: the same steps in the same order, with nothing written down and no slip looked for. */
