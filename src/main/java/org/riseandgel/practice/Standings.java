@@ -77,6 +77,6 @@ public class Standings {
     }
 
     private static StandingView view(Row row) throws SQLException {
-        return StandingView.of(row.text("skill"), DrawStore.standingRow(row), row.text("last_verdict"));
+        return StandingView.of(row.text("skill"), DrawRows.standing(row), row.text("last_verdict"));
     }
 }
