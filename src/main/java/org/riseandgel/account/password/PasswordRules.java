@@ -26,7 +26,7 @@ public final class PasswordRules {
      * @param personal names of the person and of the school, in any spelling
      */
     public static Optional<String> problem(String password, Collection<String> personal) {
-        int length = password.codePointCount(0, password.length());
+        int length = length(password);
         if (length < SHORTEST) {
             return Optional.of(
                     "The password must have at least 15 characters; this one has " + length + "." + GOOD_ONE);
@@ -35,6 +35,15 @@ public final class PasswordRules {
             return Optional.of("The password can have at most 256 characters; this one has " + length + ".");
         }
         return guessable(GuessableText.plain(password), personal);
+    }
+
+    /** Whether the text is longer than any password here, so that nothing slow is done with it. */
+    static boolean isTooLong(String password) {
+        return length(password) > LONGEST;
+    }
+
+    private static int length(String password) {
+        return password.codePointCount(0, password.length());
     }
 
     private static Optional<String> guessable(String plain, Collection<String> personal) {

@@ -3,6 +3,7 @@ package org.riseandgel.platform.web;
 import io.quarkus.security.ForbiddenException;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.util.UUID;
 import org.jboss.logging.Logger;
@@ -11,6 +12,7 @@ import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 /** Turns what was thrown into the page that tells it. What somebody may not see looks like what is not there. */
 public class ErrorMappers {
     private static final Logger LOG = Logger.getLogger(ErrorMappers.class);
+    private static final int RETRY_AFTER_SECONDS = 30;
 
     private final ErrorPages pages;
 
@@ -26,6 +28,14 @@ public class ErrorMappers {
     @ServerExceptionMapper
     public Response notAllowed(ForbiddenException e) {
         return pages.notFound();
+    }
+
+    @ServerExceptionMapper
+    public Response tooBusy(TooBusyException e) {
+        LOG.warn(e.getMessage());
+        return Response.fromResponse(pages.refused(503))
+                .header(HttpHeaders.RETRY_AFTER, RETRY_AFTER_SECONDS)
+                .build();
     }
 
     @ServerExceptionMapper

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.riseandgel.platform.web.TooBusyException;
 
 class PasswordsTest {
     private final Passwords passwords = new Passwords();
@@ -39,6 +41,27 @@ class PasswordsTest {
         assertThat(passwords.matches("", Optional.empty())).isFalse();
         assertThat(passwords.matches("violet hinge over gravel", Optional.empty()))
                 .isFalse();
+    }
+
+    @Test
+    void aTextTooLongToBeAPasswordIsWrongWithoutSlowWork() {
+        String stored = passwords.hashOneTime("x".repeat(PasswordRules.LONGEST + 1));
+        assertThat(passwords.matches("x".repeat(PasswordRules.LONGEST + 1), Optional.of(stored)))
+                .isFalse();
+        String chosen = passwords.hash("violet hinge over gravel");
+        long usual = shortest("wrong, but long enough", Optional.of(chosen));
+        // A million combining marks out of order take bringing to form NFC many seconds; half to five times as long as
+        // any wrong password leaves room for noise.
+        String marks = "a" + "\u0301\u0327".repeat(500_000);
+        assertThat(shortest(marks, Optional.of(chosen))).isBetween(usual / 2, usual * 5);
+        assertThatThrownBy(() -> passwords.hash(marks)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void whoWaitsTooLongForATurnIsToldToComeBack() {
+        Passwords busy = new Passwords(0, Duration.ofMillis(20));
+        assertThatThrownBy(() -> busy.matches("violet hinge over gravel", Optional.empty()))
+                .isInstanceOf(TooBusyException.class);
     }
 
     @Test
