@@ -13,7 +13,8 @@ public record Attempt(Optional<Given> given, Optional<Outcome> outcome, List<Fie
     }
 
     /** Reads the typed values with that decimal mark and runs the calculation. */
-    public static Attempt at(Catalogue catalogue, Calculation calculation, Map<String, String> typed, DecimalMark mark) {
+    public static Attempt at(
+            Catalogue catalogue, Calculation calculation, Map<String, String> typed, DecimalMark mark) {
         GivenReading reading = GivenReader.of(mark).read(calculation, typed);
         if (reading.given().isEmpty()) {
             return new Attempt(Optional.empty(), Optional.empty(), reading.problems());

@@ -44,7 +44,8 @@ public class Sheets {
         Attempt attempt = Attempt.at(catalogue, stick, values, mark);
         return attempt.outcome().isEmpty()
                 ? Optional.empty()
-                : Optional.of(Stick.of(attempt.given().orElseThrow(), QuantityText.of(mark), query(all(values, typed))));
+                : Optional.of(
+                        Stick.of(attempt.given().orElseThrow(), QuantityText.of(mark), query(all(values, typed))));
     }
 
     private Sheet sheet(Calculation calculation, Map<String, String> typed) {
@@ -64,8 +65,8 @@ public class Sheets {
                 calculation.cautions(),
                 attempt.problems(),
                 attempt.outcome()
-                        .map(outcome -> writer.worked(
-                                calculation, attempt.given().orElseThrow(), outcome))
+                        .map(outcome ->
+                                writer.worked(calculation, attempt.given().orElseThrow(), outcome))
                         .orElse(null),
                 calculation instanceof MarkStick ? "/bench/stick-marks/stick?" + query(all(values, typed)) : null,
                 isSwitchable(calculation) ? unitSwitch(calculation, values, system) : null);
@@ -76,8 +77,7 @@ public class Sheets {
         return calculation.results().stream().allMatch(result -> result.unit() != null);
     }
 
-    private static Sheet.UnitSwitch unitSwitch(
-            Calculation calculation, Map<String, String> values, UnitSystem system) {
+    private static Sheet.UnitSwitch unitSwitch(Calculation calculation, Map<String, String> values, UnitSystem system) {
         Map<String, String> other = new LinkedHashMap<>(values);
         other.put(UNITS, system.other().id());
         return new Sheet.UnitSwitch(system, "/bench/" + calculation.id() + "?" + query(other));

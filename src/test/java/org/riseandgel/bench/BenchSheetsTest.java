@@ -79,8 +79,8 @@ class BenchSheetsTest {
         Document sheet = opened("/bench/stick-marks?units=us&depth=20", 200);
         assertThat(sheet.select(".results dd").first().text()).endsWith(" in");
         assertThat(sheet.select("figure desc").text()).contains(" in").doesNotContain(" cm");
-        Document stick = opened(
-                sheet.selectFirst("a[href^=/bench/stick-marks/stick]").attr("href"), 200);
+        Document stick =
+                opened(sheet.selectFirst("a[href^=/bench/stick-marks/stick]").attr("href"), 200);
         assertThat(stick.select(".crumbs a[href*=units=us]")).hasSize(1);
     }
 

@@ -59,7 +59,8 @@ class UnitSystemTest {
         QuantityText us = QuantityText.of(DecimalMark.POINT).in(UnitSystem.US);
         // 10 oz = 283.49523125 g, exact by definition (NIST SP 811, appendix B)
         assertThat(us.toReadability(Mass.ofGrams(283.49523125), Unit.GRAM, 0.1)).isEqualTo("10.000\u00a0oz");
-        assertThat(us.of(Quantity.of(100, Unit.DEGREE_CELSIUS), Unit.DEGREE_CELSIUS)).isEqualTo("212\u00a0°F");
+        assertThat(us.of(Quantity.of(100, Unit.DEGREE_CELSIUS), Unit.DEGREE_CELSIUS))
+                .isEqualTo("212\u00a0°F");
         assertThat(QuantityText.of(DecimalMark.POINT).in(UnitSystem.METRIC).of(Quantity.of(1, Unit.INCH), Unit.INCH))
                 .isEqualTo("2.54\u00a0cm");
     }

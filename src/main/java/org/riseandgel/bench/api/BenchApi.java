@@ -55,16 +55,11 @@ public class BenchApi {
     @GET
     @Path("/{id}")
     @Operation(operationId = "calculation", summary = "What a calculation needs and what it gives")
-    @APIResponse(
-            responseCode = "200",
-            content = @Content(schema = @Schema(implementation = CalculationView.class)))
+    @APIResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = CalculationView.class)))
     @APIResponse(
             responseCode = "404",
             description = "There is no calculation of that id.",
-            content =
-                    @Content(
-                            mediaType = ApiProblem.MEDIA_TYPE,
-                            schema = @Schema(implementation = ApiProblem.class)))
+            content = @Content(mediaType = ApiProblem.MEDIA_TYPE, schema = @Schema(implementation = ApiProblem.class)))
     public CalculationView one(@Parameter(example = "stick-marks") @RestPath String id) {
         return CalculationView.of(known(id));
     }
@@ -87,17 +82,11 @@ public class BenchApi {
     @APIResponse(
             responseCode = "400",
             description = "Values that cannot be used, each with its name and the reason; or no JSON object.",
-            content =
-                    @Content(
-                            mediaType = ApiProblem.MEDIA_TYPE,
-                            schema = @Schema(implementation = ApiProblem.class)))
+            content = @Content(mediaType = ApiProblem.MEDIA_TYPE, schema = @Schema(implementation = ApiProblem.class)))
     @APIResponse(
             responseCode = "404",
             description = "There is no calculation of that id.",
-            content =
-                    @Content(
-                            mediaType = ApiProblem.MEDIA_TYPE,
-                            schema = @Schema(implementation = ApiProblem.class)))
+            content = @Content(mediaType = ApiProblem.MEDIA_TYPE, schema = @Schema(implementation = ApiProblem.class)))
     @APIResponse(responseCode = "413", description = "The body is longer than 64 KB.")
     @APIResponse(responseCode = "415", description = "The body is no application/json.")
     public Response work(@Parameter(example = "stick-marks") @RestPath String id, byte[] body) {

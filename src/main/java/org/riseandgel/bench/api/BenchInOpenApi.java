@@ -73,10 +73,13 @@ public class BenchInOpenApi implements OASFilter {
         Map<String, Example> examples = new LinkedHashMap<>();
         for (Calculation calculation : catalogue.all()) {
             Map<String, Object> values = new LinkedHashMap<>();
-            calculation.inputs().stream().map(InputView::of).filter(view -> view.byDefault() != null)
+            calculation.inputs().stream()
+                    .map(InputView::of)
+                    .filter(view -> view.byDefault() != null)
                     .forEach(view -> values.put(view.name(), view.byDefault()));
             examples.put(
-                    calculation.id(), OASFactory.createExample().summary(calculation.title()).value(values));
+                    calculation.id(),
+                    OASFactory.createExample().summary(calculation.title()).value(values));
         }
         return examples;
     }

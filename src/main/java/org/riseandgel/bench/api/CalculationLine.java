@@ -9,9 +9,8 @@ public record CalculationLine(
         @Schema(examples = "stick-marks") String id,
         String title,
         String purpose,
-
         @Schema(description = "Where it is described and worked.", examples = "/api/v1/bench/stick-marks")
-        String address) {
+                String address) {
     static CalculationLine of(Calculation calculation) {
         return new CalculationLine(
                 calculation.id(),

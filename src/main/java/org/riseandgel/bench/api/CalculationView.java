@@ -22,12 +22,9 @@ public record CalculationView(
     public record ResultView(
             @Schema(examples = "markHeight") String name,
             String label,
-
-            @Schema(description = "Missing where the unit follows the inputs.", examples = "cm")
-            String unit,
-
+            @Schema(description = "Missing where the unit follows the inputs.", examples = "cm") String unit,
             @Schema(description = "The smallest step that the instrument shows, in that unit; 0 where none sets one.")
-            double readability) {
+                    double readability) {
         static ResultView of(Result result) {
             return new ResultView(
                     result.name(),

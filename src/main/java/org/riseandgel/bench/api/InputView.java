@@ -11,30 +11,25 @@ import org.riseandgel.core.quantity.Unit;
 @JsonInclude(JsonInclude.Include.NON_NULL)
 @Schema(name = "Input", description = "What a calculation needs to know.")
 public record InputView(
-        @Schema(description = "The name under which its value is sent.", examples = "bottomDiameter")
-        String name,
-
+        @Schema(description = "The name under which its value is sent.", examples = "bottomDiameter") String name,
         String label,
         String help,
-
         @Schema(
-                description = "measured: a quantity within a range. anything: a quantity of any kind, with its unit."
-                        + " choice: one of the options.")
-        String kind,
-
+                        description =
+                                "measured: a quantity within a range. anything: a quantity of any kind, with its unit."
+                                        + " choice: one of the options.")
+                String kind,
         @Schema(description = "The unit of a number without one, as a UCUM code where UCUM has it.", examples = "cm")
-        String unit,
-
+                String unit,
         @Schema(description = "The lowest value, in that unit.") Double low,
         @Schema(description = "The highest value, in that unit.") Double high,
-
         @Schema(
-                name = "default",
-                description = "What is taken when no value is sent: a number in that unit, or text. Missing where a"
-                        + " value must be sent.")
-        @com.fasterxml.jackson.annotation.JsonProperty("default")
-        Object byDefault,
-
+                        name = "default",
+                        description =
+                                "What is taken when no value is sent: a number in that unit, or text. Missing where a"
+                                        + " value must be sent.")
+                @com.fasterxml.jackson.annotation.JsonProperty("default")
+                Object byDefault,
         @Schema(description = "What a choice may be.") List<OptionView> options) {
 
     /** One option of a choice. */
@@ -71,8 +66,7 @@ public record InputView(
     }
 
     private static InputView plain(Input input, String kind, Object byDefault, List<OptionView> options) {
-        return new InputView(
-                input.name(), input.label(), input.help(), kind, null, null, null, byDefault, options);
+        return new InputView(input.name(), input.label(), input.help(), kind, null, null, null, byDefault, options);
     }
 
     private static String written(double number, Unit unit) {

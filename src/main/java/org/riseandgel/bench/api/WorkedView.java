@@ -26,9 +26,8 @@ public record WorkedView(
             String label,
             @Schema(description = "In that unit, unrounded.") double value,
             @Schema(description = "The code of the unit.", examples = "cm") String unit,
-
             @Schema(description = "Rounded, with its unit, in the school's decimal mark.", examples = "17.7 cm")
-            String text) {}
+                    String text) {}
 
     /** A line of the working. */
     @Schema(name = "Step")

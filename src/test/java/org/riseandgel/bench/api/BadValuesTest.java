@@ -31,9 +31,29 @@ class BadValuesTest {
     private static final long SEED = 20_260_731;
     private static final int CASES = 500;
     private static final List<String> JUNK = List.of(
-            "abc", "12..5", "1/0", "--3", "NaN", "Infinity", "1e999", "0x1F", "\u0000", "12 furlongs", "3 g g",
-            "٣", "½½", "1,2,3,4", "'; drop table draw; --", "<b>3</b>", "${7*7}", "🧪", "\uD800", "\u202e3 g",
-            "9".repeat(65), "−", "3 4 5 6 g");
+            "abc",
+            "12..5",
+            "1/0",
+            "--3",
+            "NaN",
+            "Infinity",
+            "1e999",
+            "0x1F",
+            "\u0000",
+            "12 furlongs",
+            "3 g g",
+            "٣",
+            "½½",
+            "1,2,3,4",
+            "'; drop table draw; --",
+            "<b>3</b>",
+            "${7*7}",
+            "🧪",
+            "\uD800",
+            "\u202e3 g",
+            "9".repeat(65),
+            "−",
+            "3 4 5 6 g");
 
     private final Random chance = new Random(SEED);
 
@@ -47,7 +67,9 @@ class BadValuesTest {
         try {
             for (int i = 0; i < CASES; i++) {
                 Calculation calculation = all.get(i % all.size());
-                Input input = calculation.inputs().get(chance.nextInt(calculation.inputs().size()));
+                Input input = calculation
+                        .inputs()
+                        .get(chance.nextInt(calculation.inputs().size()));
                 ObjectNode body = JSON.createObjectNode();
                 putBad(body, input);
                 judge(apprentice.postJson("/api/v1/bench/" + calculation.id(), body.toString()), body, input);
@@ -67,7 +89,10 @@ class BadValuesTest {
         JsonNode problems = JSON.readTree(answer.body()).get("errors");
         assertThat(problems).as(told).hasSize(1);
         assertThat(problems.get(0).get("field").asText()).as(told).isEqualTo(input.name());
-        assertThat(problems.get(0).get("detail").asText()).as(told).hasSizeGreaterThan(10).endsWith(".");
+        assertThat(problems.get(0).get("detail").asText())
+                .as(told)
+                .hasSizeGreaterThan(10)
+                .endsWith(".");
     }
 
     private void putBad(ObjectNode body, Input input) {

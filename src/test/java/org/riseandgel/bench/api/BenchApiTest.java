@@ -28,9 +28,8 @@ class BenchApiTest {
     void theListIsTheCatalogueInItsOrder() {
         JsonNode list = json(SignedIn.as("apprentice").get(BENCH), 200);
         assertThat(list.findValuesAsText("id"))
-                .isEqualTo(Catalogue.standard().all().stream()
-                        .map(Calculation::id)
-                        .toList());
+                .isEqualTo(
+                        Catalogue.standard().all().stream().map(Calculation::id).toList());
         assertThat(list.get(0).get("address").asText()).isEqualTo(BENCH + "/stick-marks");
     }
 
@@ -68,8 +67,8 @@ class BenchApiTest {
     void everyBadValueIsToldInTheWordsOfTheSheet() {
         Browserless apprentice = SignedIn.as("apprentice");
         Answer page = apprentice.get("/bench/foam-density?emptyCup=12..5&cupVolume=30+g");
-        Answer answer = apprentice.postJson(
-                BENCH + "/foam-density", "{\"emptyCup\": \"12..5\", \"cupVolume\": \"30 g\"}");
+        Answer answer =
+                apprentice.postJson(BENCH + "/foam-density", "{\"emptyCup\": \"12..5\", \"cupVolume\": \"30 g\"}");
         JsonNode problem = problem(answer, 400);
         assertThat(problem.get("errors").findValuesAsText("field")).containsExactly("emptyCup", "cupVolume");
         assertThat(problem.get("errors").findValuesAsText("detail"))

@@ -78,11 +78,10 @@ class OpenApiTest {
         JsonNode document = document();
         JsonNode schemas = document.at("/components/schemas");
         assertThat(schemas.has("Problem")).isTrue();
-        assertThat(document.findValuesAsText("$ref"))
-                .isNotEmpty()
-                .allSatisfy(ref -> assertThat(schemas.has(ref.replace("#/components/schemas/", "")))
-                        .as(ref)
-                        .isTrue());
+        assertThat(document.findValuesAsText("$ref")).isNotEmpty().allSatisfy(ref -> assertThat(
+                        schemas.has(ref.replace("#/components/schemas/", "")))
+                .as(ref)
+                .isTrue());
     }
 
     @Test
@@ -110,8 +109,8 @@ class OpenApiTest {
     }
 
     private static void add(Set<String> endpoints, String root, JavaMethod method) {
-        String path =
-                root + method.tryGetAnnotationOfType(Path.class).map(Path::value).orElse("");
+        String path = root
+                + method.tryGetAnnotationOfType(Path.class).map(Path::value).orElse("");
         METHODS.stream()
                 .filter(method::isAnnotatedWith)
                 .forEach(kind -> endpoints.add(kind.getSimpleName() + " " + path));

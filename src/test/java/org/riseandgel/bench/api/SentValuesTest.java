@@ -19,12 +19,17 @@ class SentValuesTest {
     @Test
     void aNumberMeansTheSameWhateverMarkTheSchoolWrites() {
         for (DecimalMark mark : DecimalMark.values()) {
-            SentValues sent = read("{\"fullCup\": 1.234e1, \"emptyCup\": 1.125}", mark).orElseThrow();
+            SentValues sent =
+                    read("{\"fullCup\": 1.234e1, \"emptyCup\": 1.125}", mark).orElseThrow();
             Attempt attempt = Attempt.at(Catalogue.standard(), foam, sent.typed(), mark);
             assertThat(attempt.problems()).as(mark.name()).isEmpty();
             assertThat(attempt.given().orElseThrow().quantities().get("fullCup").in(Unit.GRAM))
                     .isEqualTo(12.34);
-            assertThat(attempt.given().orElseThrow().quantities().get("emptyCup").in(Unit.GRAM))
+            assertThat(attempt.given()
+                            .orElseThrow()
+                            .quantities()
+                            .get("emptyCup")
+                            .in(Unit.GRAM))
                     .isEqualTo(1.125);
         }
     }
@@ -32,8 +37,19 @@ class SentValuesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "", " ", "[]", "3", "null", "\"x\"", "{", "{\"fullCup\": }", "{} {}", "{\"a\":1,\"a\":2}", "{'a':1}",
-                "{\"fullCup\": NaN}", "\u0000"
+                "",
+                " ",
+                "[]",
+                "3",
+                "null",
+                "\"x\"",
+                "{",
+                "{\"fullCup\": }",
+                "{} {}",
+                "{\"a\":1,\"a\":2}",
+                "{'a':1}",
+                "{\"fullCup\": NaN}",
+                "\u0000"
             })
     void whatIsNoJsonObjectIsNotRead(String body) {
         assertThat(read(body, DecimalMark.POINT)).isEmpty();
@@ -47,13 +63,15 @@ class SentValuesTest {
 
     @Test
     void aHugePowerStaysShort() {
-        SentValues sent = read("{\"fullCup\": 1e999999999, \"emptyCup\": 1e-999999999}", DecimalMark.POINT).orElseThrow();
+        SentValues sent = read("{\"fullCup\": 1e999999999, \"emptyCup\": 1e-999999999}", DecimalMark.POINT)
+                .orElseThrow();
         assertThat(sent.typed().values()).allMatch(typed -> typed.length() < 20);
     }
 
     @Test
     void otherNamesAndOtherKindsOfValueAreToldEach() {
-        SentValues sent = read("{\"fulCup\": 3, \"fullCup\": null, \"emptyCup\": [1]}", DecimalMark.POINT).orElseThrow();
+        SentValues sent = read("{\"fulCup\": 3, \"fullCup\": null, \"emptyCup\": [1]}", DecimalMark.POINT)
+                .orElseThrow();
         assertThat(sent.errors()).extracting("field").containsExactly("fulCup", "fullCup", "emptyCup");
         assertThat(sent.errors().get(0).detail()).contains("fullCup, ");
     }
