@@ -80,6 +80,7 @@ class AccessMatrixTest {
         MATRIX.put("GET /bench", SIGNED_IN);
         MATRIX.put("GET /bench/{id}", SIGNED_IN);
         MATRIX.put("GET /bench/stick-marks/stick", SIGNED_IN);
+        MATRIX.put("POST /bench/cavity-from-mesh", SIGNED_IN);
 
         MATRIX.put("GET /api/v1/bench", SIGNED_IN);
         MATRIX.put("GET /api/v1/bench/{id}", SIGNED_IN);
@@ -263,7 +264,8 @@ class AccessMatrixTest {
         }
         Map<String, String> fields =
                 Map.of("part", path.contains("/office/") ? "learns" : "1", "person", values.get("{member}"));
-        return route.contains("/import") ? visitor.postMultipart(path, fields) : visitor.post(path, fields);
+        boolean withFile = route.contains("/import") || route.endsWith("-mesh");
+        return withFile ? visitor.postMultipart(path, fields) : visitor.post(path, fields);
     }
 
     private static Browserless visitor(Who who) {

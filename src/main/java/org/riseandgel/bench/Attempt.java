@@ -15,7 +15,11 @@ public record Attempt(Optional<Given> given, Optional<Outcome> outcome, List<Fie
     /** Reads the typed values with that decimal mark and runs the calculation. */
     public static Attempt at(
             Catalogue catalogue, Calculation calculation, Map<String, String> typed, DecimalMark mark) {
-        GivenReading reading = GivenReader.of(mark).read(calculation, typed);
+        return of(catalogue, calculation, GivenReader.of(mark).read(calculation, typed), mark);
+    }
+
+    /** Runs the calculation with values that have been read. */
+    static Attempt of(Catalogue catalogue, Calculation calculation, GivenReading reading, DecimalMark mark) {
         if (reading.given().isEmpty()) {
             return new Attempt(Optional.empty(), Optional.empty(), reading.problems());
         }

@@ -25,6 +25,11 @@ public interface Calculation {
     /** What comes out, in the order in which it is shown. */
     List<Result> results();
 
+    /** What comes out in words, shown before the results. */
+    default List<Finding> findings() {
+        return List.of();
+    }
+
     /**
      * Works the numbers: steps, results, slips and notes go to the work.
      *

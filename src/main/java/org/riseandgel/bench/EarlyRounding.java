@@ -43,6 +43,11 @@ final class EarlyRounding implements Work {
     }
 
     @Override
+    public void finding(String name, String words) {
+        // Words are not rounded.
+    }
+
+    @Override
     public void slip(Slip slip, String result, Supplier<? extends Quantity> wrong, String line) {
         // One slip at a time.
     }

@@ -37,7 +37,7 @@ public final class GivenReader {
         List<FieldProblem> problems = new ArrayList<>();
         for (Input input : calculation.inputs()) {
             try {
-                given = with(given, input, typed.getOrDefault(input.name(), ""));
+                given = with(given, input, typed.getOrDefault(input.name(), ""), problems);
             } catch (OutOfRangeException refused) {
                 problems.add(new FieldProblem(input.name(), text.closed(refused.getMessage())));
             }
@@ -45,7 +45,7 @@ public final class GivenReader {
         return new GivenReading(problems.isEmpty() ? Optional.of(given) : Optional.empty(), problems);
     }
 
-    private Given with(Given given, Input input, String typed) {
+    private Given with(Given given, Input input, String typed, List<FieldProblem> problems) {
         if (input instanceof Input.Measured measured) {
             return nothing(typed) ? byDefault(given, measured) : measured(given, measured, typed);
         }
@@ -53,6 +53,12 @@ public final class GivenReader {
             return nothing(typed)
                     ? given.with(anything.name(), anything.defaultQuantity(), anything.defaultUnit())
                     : anything(given, anything, typed);
+        }
+        if (input instanceof Input.Readings table) {
+            return given.reading(table.name(), new ReadingLines(table, this::quantity, text).read(typed, problems));
+        }
+        if (input instanceof Input.Mesh mesh) {
+            return given.measuring(mesh.name(), mesh.example());
         }
         return chosen(given, (Input.Choice) input, typed);
     }
@@ -69,22 +75,27 @@ public final class GivenReader {
     }
 
     private Given measured(Given given, Input.Measured input, String typed) {
+        Quantity quantity = quantity(input, typed);
+        Unit unit = reading(input, typed).typedUnit().orElse(input.unit()).whenAskedFor(input.kind());
+        return unit == input.unit() ? given.with(input.name(), quantity) : given.with(input.name(), quantity, unit);
+    }
+
+    private Quantity quantity(Input.Measured input, String typed) {
         Reading reading = reading(input, typed);
         Unit unit = reading.typedUnit().orElse(input.unit()).whenAskedFor(input.kind());
         if (unit.kind() != input.kind()) {
             throw refused(
                     input,
-                    "“%s” is a %s, but a %s is asked for. Write it in %s"
+                    "“%s” is %s, but %s is asked for. Write it %s"
                             .formatted(
                                     typed.strip(),
-                                    unit.kind().words(),
-                                    input.kind().words(),
+                                    unit.kind().one(),
+                                    input.kind().one(),
                                     inWords(input.unit())));
         }
         double base = unit.toBase(reading.value()).toDouble();
         InputRange.check(input, input.unit().fromBase(base), text);
-        Quantity quantity = Quantity.ofBase(input.kind(), base);
-        return unit == input.unit() ? given.with(input.name(), quantity) : given.with(input.name(), quantity, unit);
+        return Quantity.ofBase(input.kind(), base);
     }
 
     private Given anything(Given given, Input.Anything input, String typed) {
@@ -117,7 +128,7 @@ public final class GivenReader {
     }
 
     private static String inWords(Unit unit) {
-        return unit.symbol().isEmpty() ? "a plain number" : unit.symbol();
+        return unit.symbol().isEmpty() ? "as a plain number" : "in " + unit.symbol();
     }
 
     private static OutOfRangeException refused(Input input, String why) {

@@ -1,5 +1,6 @@
 package org.riseandgel.bench;
 
+import java.util.List;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.core.quantity.OutOfRangeException;
 import org.riseandgel.core.quantity.Quantity;
@@ -22,6 +23,19 @@ final class InputRange {
         for (Input input : calculation.inputs()) {
             if (input instanceof Input.Measured measured && given.quantities().containsKey(measured.name())) {
                 check(measured, given.get(measured.name(), Quantity.class).in(measured.unit()), text);
+            }
+            if (input instanceof Input.Readings table) {
+                check(table, given.rows(table.name()), text);
+            }
+        }
+    }
+
+    private static void check(Input.Readings table, List<Given.Row> rows, QuantityText text) {
+        for (int line = 1; line <= rows.size(); line++) {
+            for (int column = 0; column < table.columns().size(); column++) {
+                Input.Measured cell = table.cell(line, column);
+                Quantity quantity = rows.get(line - 1).get(column, Quantity.class);
+                check(cell, quantity.in(cell.unit()), text);
             }
         }
     }

@@ -5,12 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.riseandgel.core.quantity.OutOfRangeException;
 import org.riseandgel.core.quantity.Quantity;
 import org.riseandgel.core.quantity.Unit;
 
 /**
  * What a run of a calculation gave: results by name and the unit each is shown in, the working, the slips with their
- * wrong answers, tables, and notes. Numbers stay quantities all the way, so that the reader's own decimal mark is used
+ * wrong answers, tables, notes, and findings in words by name. A result that cannot be told is absent. Numbers stay quantities all the way, so that the reader's own decimal mark is used
  * when they are written.
  */
 public record Outcome(
@@ -19,7 +20,8 @@ public record Outcome(
         List<Step> steps,
         List<SlipAnswer> slips,
         List<Table> tables,
-        List<Note> notes) {
+        List<Note> notes,
+        Map<String, String> findings) {
     public Outcome {
         results = Collections.unmodifiableMap(new LinkedHashMap<>(results));
         units = Collections.unmodifiableMap(new LinkedHashMap<>(units));
@@ -27,6 +29,7 @@ public record Outcome(
         slips = List.copyOf(slips);
         tables = List.copyOf(tables);
         notes = List.copyOf(notes);
+        findings = Collections.unmodifiableMap(new LinkedHashMap<>(findings));
     }
 
     /**
@@ -75,6 +78,19 @@ public record Outcome(
     public Optional<Quantity> value(String name) {
         Quantity result = results.get(name);
         return result != null ? Optional.of(result) : step(name).map(Step::value);
+    }
+
+    /**
+     * The value of a result that is needed.
+     *
+     * @throws OutOfRangeException when these inputs do not tell it
+     */
+    public Quantity told(String result) {
+        Quantity value = results.get(result);
+        if (value == null) {
+            throw OutOfRangeException.because(result, result + " cannot be told from these numbers");
+        }
+        return value;
     }
 
     /** The step of that id. */

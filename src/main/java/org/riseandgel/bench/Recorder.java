@@ -17,6 +17,7 @@ final class Recorder implements Work {
     private final List<Outcome.SlipAnswer> slips = new ArrayList<>();
     private final List<Outcome.Table> tables = new ArrayList<>();
     private final List<Outcome.Note> notes = new ArrayList<>();
+    private final Map<String, String> findings = new LinkedHashMap<>();
 
     Recorder(Calculation calculation) {
         for (Result result : calculation.results()) {
@@ -42,6 +43,11 @@ final class Recorder implements Work {
     public void result(String name, Quantity value, Unit unit) {
         result(name, value);
         units.put(name, unit);
+    }
+
+    @Override
+    public void finding(String name, String words) {
+        findings.put(name, words);
     }
 
     @Override
@@ -74,14 +80,14 @@ final class Recorder implements Work {
 
     /** What was written down, with more slips after its own; without those that give a right or a known answer. */
     Outcome outcome(List<Outcome.SlipAnswer> further) {
-        Outcome bare = new Outcome(results, units, steps, List.of(), tables, notes);
+        Outcome bare = new Outcome(results, units, steps, List.of(), tables, notes, findings);
         List<Outcome.SlipAnswer> telling = new ArrayList<>();
         for (Outcome.SlipAnswer slip : joined(slips, further)) {
             if (differsFromRight(bare, slip) && differsFromAll(telling, slip)) {
                 telling.add(slip);
             }
         }
-        return new Outcome(results, units, steps, telling, tables, notes);
+        return new Outcome(results, units, steps, telling, tables, notes, findings);
     }
 
     private static List<Outcome.SlipAnswer> joined(List<Outcome.SlipAnswer> own, List<Outcome.SlipAnswer> further) {

@@ -2,7 +2,9 @@ package org.riseandgel.bench;
 
 import io.quarkus.qute.RawString;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.riseandgel.core.quantity.Unit;
 
 /** Writes an outcome out for people. */
@@ -18,15 +20,25 @@ final class SheetWriter {
 
     Sheet.Worked worked(Calculation calculation, Given given, Outcome outcome) {
         return new Sheet.Worked(
-                calculation.results().stream()
-                        .map(result -> line(result, outcome))
-                        .toList(),
+                lines(calculation, outcome),
                 outcome.steps().stream().map(this::step).toList(),
                 outcome.tables().stream().map(this::table).toList(),
                 outcome.notes().stream()
                         .map(note -> shown.fill(note.text(), note.in()))
                         .toList(),
                 calculation.drawing(given, outcome, shown).map(RawString::new).orElse(null));
+    }
+
+    /** Findings in words first; what could not be told is left out, a note says why. */
+    private List<Sheet.Line> lines(Calculation calculation, Outcome outcome) {
+        Stream<Sheet.Line> found = calculation.findings().stream()
+                .filter(finding -> outcome.findings().containsKey(finding.name()))
+                .map(finding ->
+                        new Sheet.Line(finding.label(), outcome.findings().get(finding.name())));
+        Stream<Sheet.Line> worked = calculation.results().stream()
+                .filter(result -> outcome.results().containsKey(result.name()))
+                .map(result -> line(result, outcome));
+        return Stream.concat(found, worked).toList();
     }
 
     private Sheet.Line line(Result result, Outcome outcome) {
@@ -74,10 +86,20 @@ final class SheetWriter {
                     input.help(),
                     typed,
                     measured.unit().symbol(),
-                    null);
+                    null,
+                    false,
+                    false);
         }
         List<Input.Option> options = input instanceof Input.Choice choice ? choice.options() : null;
-        return new Sheet.Field(input.name(), input.label(), input.help(), typed, "", options);
+        return new Sheet.Field(
+                input.name(),
+                input.label(),
+                input.help(),
+                typed,
+                "",
+                options,
+                input instanceof Input.Readings,
+                input instanceof Input.Mesh);
     }
 
     /** The default as somebody would type it; empty where there is none. */
@@ -87,6 +109,14 @@ final class SheetWriter {
         }
         if (input instanceof Input.Anything anything) {
             return text.of(anything.defaultQuantity(), anything.defaultUnit());
+        }
+        if (input instanceof Input.Readings table) {
+            return table.exampleRows().stream()
+                    .map(row -> ReadingLines.written(table, row, text))
+                    .collect(Collectors.joining("\n"));
+        }
+        if (input instanceof Input.Mesh) {
+            return "";
         }
         return ((Input.Choice) input).options().get(0).value();
     }

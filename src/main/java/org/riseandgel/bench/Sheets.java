@@ -1,8 +1,10 @@
 package org.riseandgel.bench;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +22,7 @@ public class Sheets {
     private static final int LONGEST_KEPT = 200;
 
     private final Catalogue catalogue = Catalogue.standard();
+    private final MeshReading meshes = new MeshReading();
     private final SchoolSettings settings;
 
     Sheets(SchoolSettings settings) {
@@ -36,6 +39,19 @@ public class Sheets {
         return catalogue.find(id).map(calculation -> sheet(calculation, typed));
     }
 
+    /**
+     * The sheet of the cavity from a mesh, worked with the file that was sent.
+     *
+     * @param stl where it lies; null when none was sent
+     * @throws IOException when it cannot be read
+     */
+    public Sheet ofMesh(Map<String, String> typed, Path stl) throws IOException {
+        Calculation calculation = catalogue.find("cavity-from-mesh").orElseThrow();
+        DecimalMark mark = settings.decimalMark();
+        GivenReading reading = meshes.read(calculation, kept(calculation, typed), stl, mark);
+        return sheet(calculation, typed, Attempt.of(catalogue, calculation, reading, mark));
+    }
+
     /** The volume stick for what was typed; empty when the sheet has something to mend first. */
     public Optional<Stick> stick(Map<String, String> typed) {
         Calculation stick = catalogue.find("stick-marks").orElseThrow();
@@ -50,11 +66,14 @@ public class Sheets {
 
     private Sheet sheet(Calculation calculation, Map<String, String> typed) {
         Map<String, String> values = kept(calculation, typed);
-        DecimalMark mark = settings.decimalMark();
-        QuantityText text = QuantityText.of(mark);
+        return sheet(calculation, typed, Attempt.at(catalogue, calculation, values, settings.decimalMark()));
+    }
+
+    private Sheet sheet(Calculation calculation, Map<String, String> typed, Attempt attempt) {
+        Map<String, String> values = kept(calculation, typed);
+        QuantityText text = QuantityText.of(settings.decimalMark());
         UnitSystem system = UnitSystem.of(typed.get(UNITS));
         SheetWriter writer = new SheetWriter(text, isSwitchable(calculation) ? text.in(system) : text);
-        Attempt attempt = Attempt.at(catalogue, calculation, values, mark);
         return new Sheet(
                 calculation.id(),
                 calculation.title(),
@@ -98,10 +117,15 @@ public class Sheets {
         for (Input input : calculation.inputs()) {
             String value = typed.get(input.name());
             if (value != null) {
-                kept.put(input.name(), value.substring(0, Math.min(value.length(), LONGEST_KEPT)));
+                kept.put(input.name(), value.substring(0, Math.min(value.length(), longest(input))));
             }
         }
         return kept;
+    }
+
+    /** One more than a table may have, so that a cut is never taken for what was written. */
+    private static int longest(Input input) {
+        return input instanceof Input.Readings ? ReadingLines.LONGEST + 1 : LONGEST_KEPT;
     }
 
     static String query(Map<String, String> typed) {

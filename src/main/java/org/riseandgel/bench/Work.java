@@ -21,6 +21,9 @@ public interface Work {
     /** A result whose unit follows the inputs. */
     void result(String name, Quantity value, Unit unit);
 
+    /** A finding in words, under its declared name. */
+    void finding(String name, String words);
+
     /**
      * What somebody who makes this slip would get for a result, or for a step by its id. A slip that leads out of range,
      * to the right answer after all, or to the same answer as an earlier slip is left out.

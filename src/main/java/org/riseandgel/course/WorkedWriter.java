@@ -2,6 +2,8 @@ package org.riseandgel.course;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.commonmark.renderer.html.HtmlWriter;
 import org.riseandgel.bench.Input;
 import org.riseandgel.bench.Outcome;
@@ -55,11 +57,27 @@ final class WorkedWriter {
                     .findFirst()
                     .orElse(chosen);
         }
+        if (input instanceof Input.Readings table) {
+            return rows(worked, table);
+        }
+        if (input instanceof Input.Mesh mesh) {
+            return "a mesh of %d triangles"
+                    .formatted(worked.given().mesh(mesh.name()).triangles());
+        }
         Quantity quantity = worked.given().get(input.name(), Quantity.class);
         Unit own = input instanceof Input.Measured measured
                 ? measured.unit()
                 : worked.given().unit(input.name());
         return text.of(quantity, worked.given().units().getOrDefault(input.name(), own));
+    }
+
+    private String rows(Worked worked, Input.Readings table) {
+        return worked.given().rows(table.name()).stream()
+                .map(row -> IntStream.range(0, table.columns().size())
+                        .mapToObj(i -> text.of(
+                                row.cells().get(i), table.columns().get(i).unit()))
+                        .collect(Collectors.joining(": ")))
+                .collect(Collectors.joining("; "));
     }
 
     private void steps(List<Outcome.Step> steps) {

@@ -147,6 +147,11 @@ final class AskSection {
         }
         own.filter(other -> other.kind() != unit.kind())
                 .ifPresent(other -> field.problem("%s is a unit of %s, but %s is %s, such as a number of %s."
-                        .formatted(unit.code(), unit.kind().words(), ref, KindWords.one(other.kind()), other.code())));
+                        .formatted(
+                                unit.code(),
+                                unit.kind().words(),
+                                ref,
+                                other.kind().one(),
+                                other.code())));
     }
 }

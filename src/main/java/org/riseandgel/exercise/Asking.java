@@ -1,7 +1,6 @@
 package org.riseandgel.exercise;
 
 import java.util.Optional;
-import org.riseandgel.core.quantity.QuantityKind;
 import org.riseandgel.core.quantity.Reading;
 import org.riseandgel.core.quantity.Unit;
 
@@ -11,12 +10,12 @@ final class Asking {
 
     /** "a length with its unit, such as 12 mm", "a plain number, such as 3". */
     static String wanted(Unit unit) {
-        return KindWords.one(unit.kind()) + (needsUnit(unit) ? " with its unit" : "") + ", such as " + example(unit);
+        return unit.kind().one() + (needsUnit(unit) ? " with its unit" : "") + ", such as " + example(unit);
     }
 
-    /** A plain number needs no unit; everything else does. */
+    /** A plain number and money need no unit; everything else does. */
     static boolean needsUnit(Unit unit) {
-        return unit.kind() != QuantityKind.RATIO;
+        return !unit.symbol().isEmpty();
     }
 
     /** What must be asked before the answer can be judged; nothing when it can be. Says nothing on how close it is. */

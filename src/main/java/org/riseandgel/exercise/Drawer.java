@@ -121,7 +121,7 @@ public final class Drawer {
         ExerciseTemplate.InputSource.Earlier earlier = (ExerciseTemplate.InputSource.Earlier) source;
         Outcome outcome = outcomes.get(earlier.work());
         Unit unit = outcome.units().get(earlier.result());
-        return given.with(input, outcome.results().get(earlier.result()), unit);
+        return given.with(input, outcome.told(earlier.result()), unit);
     }
 
     /** Counts why draws were rejected. */

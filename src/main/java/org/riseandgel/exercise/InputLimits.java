@@ -39,9 +39,9 @@ final class InputLimits {
         if (unit != null && input instanceof Input.Measured measured && measured.kind() != unit.kind()) {
             field.problem("Is %s, but %s is %s, such as a number of %s."
                     .formatted(
-                            KindWords.one(unit.kind()),
+                            unit.kind().one(),
                             input.name(),
-                            KindWords.one(measured.kind()),
+                            measured.kind().one(),
                             measured.unit().code()));
             return false;
         }

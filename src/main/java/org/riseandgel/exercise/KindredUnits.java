@@ -21,7 +21,9 @@ final class KindredUnits {
             case TEMPERATURE -> List.of(Unit.DEGREE_CELSIUS, Unit.DEGREE_FAHRENHEIT);
             case TEMPERATURE_DIFFERENCE -> List.of(Unit.CELSIUS_STEP, Unit.FAHRENHEIT_STEP);
             case DURATION -> List.of(Unit.MINUTE, Unit.HOUR, Unit.SECOND);
-            case RATIO, PHP, CONCENTRATION -> List.of();
+            case FLOW -> List.of(Unit.CUBIC_METRE_PER_HOUR, Unit.LITRE_PER_MINUTE, Unit.CUBIC_FOOT_PER_MINUTE);
+            case ENERGY -> List.of(Unit.KILOJOULE, Unit.WATT_HOUR);
+            case RATIO, PHP, CONCENTRATION, SUBSTANCE, RATE, MONEY -> List.of();
         };
     }
 }

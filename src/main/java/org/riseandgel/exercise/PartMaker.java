@@ -35,7 +35,12 @@ final class PartMaker {
     }
 
     static DrawnPart make(ExerciseTemplate template, ExerciseTemplate.Part part, Outcome outcome) {
-        return new PartMaker(part, value(part.of(), outcome).orElseThrow()).made(template, outcome);
+        return new PartMaker(part, needed(part.of(), outcome)).made(template, outcome);
+    }
+
+    /** A step that is missing is a mistake of the file, which is reported when it is loaded; a result may not be told. */
+    private static Quantity needed(ValueRef.Worked ref, Outcome outcome) {
+        return ref instanceof ValueRef.OfStep ? value(ref, outcome).orElseThrow() : outcome.told(ref.name());
     }
 
     /** The value of a result or of a step, each by its own name. */

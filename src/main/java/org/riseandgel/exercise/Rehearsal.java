@@ -69,7 +69,7 @@ final class Rehearsal {
                                             part.unit().code(),
                                             part.unit().kind().words(),
                                             part.of(),
-                                            KindWords.one(value.kind()))));
+                                            value.kind().one())));
         }
         for (int i = 0; i < template.givenSteps().size(); i++) {
             value(template.givenSteps().get(i), outcomes, item("given-steps", i).orElseThrow());
@@ -92,7 +92,7 @@ final class Rehearsal {
                                     .formatted(
                                             condition.unit().code(),
                                             condition.unit().kind().words(),
-                                            KindWords.one(value.kind()))));
+                                            value.kind().one())));
         }
     }
 

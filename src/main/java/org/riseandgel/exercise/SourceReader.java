@@ -20,6 +20,14 @@ final class SourceReader {
     }
 
     Optional<InputSource> read(Field field) {
+        if (input instanceof Input.Readings) {
+            field.problem("Is a table of readings, which cannot be drawn; leave it out.");
+            return Optional.empty();
+        }
+        if (input instanceof Input.Mesh) {
+            field.problem("Is a file, which cannot be drawn; leave it out.");
+            return Optional.empty();
+        }
         if (!field.isSingle()) {
             return field.group().flatMap(this::read);
         }

@@ -89,10 +89,15 @@ final class WorkSection {
 
     private static void missing(Calculation calculation, Fields inputs) {
         for (Input input : calculation.inputs()) {
-            boolean hasDefault = input instanceof Input.Measured measured && measured.byDefault() != null;
-            if (!hasDefault && !inputs.has(input.name())) {
+            if (!hasDefault(input) && !inputs.has(input.name())) {
                 inputs.problem("“%s” is missing; %s needs it.".formatted(input.name(), calculation.id()));
             }
         }
+    }
+
+    /** A table without lines is as good as none; one with an example would give numbers that nobody is told. */
+    private static boolean hasDefault(Input input) {
+        return input instanceof Input.Measured measured && measured.byDefault() != null
+                || input instanceof Input.Readings table && table.example().isEmpty();
     }
 }

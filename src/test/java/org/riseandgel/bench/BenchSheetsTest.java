@@ -7,10 +7,12 @@ import io.quarkus.test.junit.QuarkusTest;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.riseandgel.Browserless;
 import org.riseandgel.Browserless.Answer;
@@ -18,14 +20,19 @@ import org.riseandgel.SignedIn;
 
 @QuarkusTest
 class BenchSheetsTest {
+    static Stream<String> ids() {
+        return Catalogue.standard().all().stream().map(Calculation::id);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"apprentice", "instructor", "safety-lead", "office"})
     void everyRoleMayUseTheBench(String role) {
         Answer bench = SignedIn.as(role).get("/bench");
         assertThat(bench.status()).isEqualTo(200);
         assertThat(bench.page().select("a.card").eachAttr("href"))
-                .containsExactly(
-                        "/bench/stick-marks", "/bench/foam-density", "/bench/scale-batch", "/bench/unit-conversion");
+                .containsExactly(Catalogue.standard().all().stream()
+                        .map(calculation -> "/bench/" + calculation.id())
+                        .toArray(String[]::new));
     }
 
     @ParameterizedTest
@@ -37,7 +44,7 @@ class BenchSheetsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"stick-marks", "foam-density", "scale-batch", "unit-conversion"})
+    @MethodSource("ids")
     void aSheetOpensWithItsDefaultsWorked(String id) {
         Document page = opened("/bench/" + id, 200);
         Calculation calculation = Catalogue.standard().find(id).orElseThrow();

@@ -1,6 +1,7 @@
 package org.riseandgel.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -10,9 +11,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.core.quantity.Length;
+import org.riseandgel.core.quantity.OutOfRangeException;
 import org.riseandgel.core.quantity.Quantity;
 import org.riseandgel.core.quantity.QuantityKind;
 import org.riseandgel.core.quantity.Ratio;
+import org.riseandgel.core.quantity.TimeSpan;
 import org.riseandgel.core.quantity.Unit;
 
 class GivenReaderTest {
@@ -98,6 +101,91 @@ class GivenReaderTest {
         Given given = point.read(stick, Map.of("ratio", "3x")).given().orElseThrow();
         assertThat(given.get("ratio", Ratio.class).asNumber()).isEqualTo(3);
     }
+
+    @Test
+    void aTableIsReadLineByLine() {
+        String typed = "2 min; 1.8\r\n\r\n 0.1 h ;2.5x\n480 s\t3";
+        Given given = point.read(RISE, Map.of("rise", typed)).given().orElseThrow();
+        assertThat(given.rows("rise"))
+                .containsExactly(
+                        Given.Row.of(TimeSpan.ofMinutes(2), Ratio.of(1.8)),
+                        Given.Row.of(TimeSpan.ofMinutes(6), Ratio.of(2.5)),
+                        Given.Row.of(TimeSpan.ofMinutes(8), Ratio.of(3)));
+        assertThat(point.read(RISE, Map.of("rise", "2 ; 1.8 | 6; 2.5 | 8 min; 3"))
+                        .given()
+                        .orElseThrow())
+                .isEqualTo(given);
+    }
+
+    @Test
+    void anEmptyTableIsTheExample() {
+        List<Given.Row> example = List.of(Given.Row.of(TimeSpan.ofMinutes(1), Ratio.of(1.5)));
+        assertThat(point.read(RISE, Map.of()).given().orElseThrow().rows("rise"))
+                .isEqualTo(example);
+        assertThat(point.read(RISE, Map.of("rise", " \n")).given().orElseThrow().rows("rise"))
+                .isEqualTo(example);
+        assertThat(Given.defaultsOf(RISE).rows("rise")).isEqualTo(example);
+    }
+
+    @Test
+    void aTableInASchoolOfCommas() {
+        Given given = GivenReader.of(DecimalMark.COMMA)
+                .read(RISE, Map.of("rise", "2,5; 1,8"))
+                .given()
+                .orElseThrow();
+        assertThat(given.rows("rise")).containsExactly(Given.Row.of(TimeSpan.ofMinutes(2.5), Ratio.of(1.8)));
+    }
+
+    @Test
+    void everyLineOfATableThatIsWrongIsTold() {
+        GivenReading reading = point.read(RISE, Map.of("rise", "2 min\n\n3 g; 2\n4; 101\n5; x\n6; 2"));
+        assertThat(reading.given()).isEmpty();
+        assertThat(reading.problems())
+                .allSatisfy(problem -> assertThat(problem.field()).isEqualTo("rise"));
+        List<String> messages =
+                reading.problems().stream().map(FieldProblem::message).toList();
+        assertThat(messages).hasSize(4);
+        assertThat(messages.get(0))
+                .isEqualTo("Readings, line 1: “2 min” has one value, must have 2 with a semicolon between them:"
+                        + " time; ratio.");
+        assertThat(messages.get(1))
+                .isEqualTo("Readings, line 3: time: “3 g” is a mass, but a duration is asked for. Write it in min.");
+        assertThat(messages.get(2)).isEqualTo("Readings, line 4: ratio is 101, must be from 1 to 100.");
+        assertThat(messages.get(3)).startsWith("Readings, line 5: ratio: ");
+    }
+
+    @Test
+    void aTableTooLongIsRefusedAndNotCut() {
+        assertThat(point.read(RISE, Map.of("rise", "1;2\n".repeat(61))).problems())
+                .singleElement()
+                .extracting(FieldProblem::message)
+                .asString()
+                .contains("61 lines", "at most 60 lines");
+    }
+
+    @Test
+    void aTableOutOfRangeIsRefusedWhereverItComesFrom() {
+        Given given =
+                Given.defaultsOf(RISE).reading("rise", List.of(Given.Row.of(TimeSpan.ofMinutes(601), Ratio.of(2))));
+        assertThatThrownBy(() -> Catalogue.standard().run(RISE, given))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessage("Readings, line 1: time is 601\u00a0min, must be from 0\u00a0min to 600\u00a0min");
+    }
+
+    @Test
+    void messagesSayAnWhereItIsNeeded() {
+        assertThat(point.read(stick, Map.of("depth", "5 cm²")).problems())
+                .singleElement()
+                .extracting(FieldProblem::message)
+                .isEqualTo("Inside depth: “5 cm²” is an area, but a length is asked for. Write it in cm.");
+    }
+
+    private static final Calculation RISE = new OneInput(new Input.Readings(
+            "rise",
+            "Readings",
+            "Only here.",
+            List.of(new Input.Column("time", Unit.MINUTE, 0, 600), new Input.Column("ratio", Unit.ONE, 1, 100)),
+            List.of(List.of(1.0, 1.5))));
 
     private record OneInput(Input input) implements Calculation {
         @Override

@@ -26,7 +26,8 @@ final class Echo {
             Unit.IMPERIAL_GALLON,
             Unit.POUND_PER_CUBIC_FOOT,
             Unit.DEGREE_FAHRENHEIT,
-            Unit.FAHRENHEIT_STEP);
+            Unit.FAHRENHEIT_STEP,
+            Unit.CUBIC_FOOT_PER_MINUTE);
 
     private final NumberWriter writer;
 

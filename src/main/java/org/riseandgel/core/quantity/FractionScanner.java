@@ -74,7 +74,14 @@ final class FractionScanner {
     private boolean slashAfter(int place) {
         String text = cursor.text();
         int slash = place < text.length() && text.charAt(place) == ' ' ? place + 1 : place;
-        return slash < text.length() && text.charAt(slash) == '/';
+        return slash < text.length() && text.charAt(slash) == '/' && !unitAfter(slash);
+    }
+
+    /** Whether the slash belongs to a unit: 6/h. */
+    private boolean unitAfter(int slash) {
+        String text = cursor.text();
+        int next = slash + 1 < text.length() && text.charAt(slash + 1) == ' ' ? slash + 2 : slash + 1;
+        return next < text.length() && UnitWords.isLetter(text.charAt(next));
     }
 
     private Shape slashed(String whole, String numerator) {

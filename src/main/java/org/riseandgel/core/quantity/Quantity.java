@@ -12,7 +12,12 @@ public sealed interface Quantity
                 TimeSpan,
                 Ratio,
                 Php,
-                Concentration {
+                Concentration,
+                Flow,
+                Energy,
+                Substance,
+                Rate,
+                Money {
 
     /** What is measured. */
     QuantityKind kind();
@@ -48,6 +53,11 @@ public sealed interface Quantity
             case RATIO -> new Ratio(base);
             case PHP -> new Php(base);
             case CONCENTRATION -> new Concentration(base);
+            case FLOW -> new Flow(base);
+            case ENERGY -> new Energy(base);
+            case SUBSTANCE -> new Substance(base);
+            case RATE -> new Rate(base);
+            case MONEY -> new Money(base);
         };
     }
 }

@@ -67,7 +67,25 @@ public enum Unit {
     /** A plain number: how many times as much. */
     ONE(QuantityKind.RATIO, "1", "", "1"),
     PHP(QuantityKind.PHP, "php", "php", "1"),
-    PERCENT(QuantityKind.CONCENTRATION, "%", "%", "1");
+    PERCENT(QuantityKind.CONCENTRATION, "%", "%", "1"),
+
+    CUBIC_METRE_PER_HOUR(QuantityKind.FLOW, "m3/h", "m³/h", "1"),
+    LITRE_PER_MINUTE(QuantityKind.FLOW, "L/min", "L/min", "0.06"),
+    LITRE_PER_SECOND(QuantityKind.FLOW, "L/s", "L/s", "3.6"),
+    CUBIC_FOOT_PER_MINUTE(QuantityKind.FLOW, "ft3/min", "ft³/min", "1.69901079552"),
+
+    KILOJOULE(QuantityKind.ENERGY, "kJ", "kJ", "1"),
+    WATT_HOUR(QuantityKind.ENERGY, "W.h", "Wh", "3.6"),
+    KILOWATT_HOUR(QuantityKind.ENERGY, "kW.h", "kWh", "3600"),
+
+    MILLIMOLE(QuantityKind.SUBSTANCE, "mmol", "mmol", "1"),
+    MOLE(QuantityKind.SUBSTANCE, "mol", "mol", "1000"),
+
+    PER_HOUR(QuantityKind.RATE, "/h", "per hour", "1"),
+    PER_MINUTE(QuantityKind.RATE, "/min", "per minute", "60"),
+
+    /** Money in the school's own currency, written as a plain number. */
+    MONEY(QuantityKind.MONEY, "money", "", "1");
 
     private static final Map<QuantityKind, Unit> BASES = bases();
     private static final Map<String, Unit> BY_CODE =
@@ -146,9 +164,12 @@ public enum Unit {
 
     /**
      * This unit as it must be understood where a quantity of the given kind is asked for: degrees become steps of
-     * degrees when a difference is asked, and a percentage or a bare number stays what it is.
+     * degrees when a difference is asked, a bare number is money when money is asked, and all else stays what it is.
      */
     public Unit whenAskedFor(QuantityKind asked) {
+        if (asked == QuantityKind.MONEY && this == ONE) {
+            return MONEY;
+        }
         if (asked != QuantityKind.TEMPERATURE_DIFFERENCE) {
             return this;
         }

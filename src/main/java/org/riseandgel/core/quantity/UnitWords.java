@@ -59,7 +59,18 @@ final class UnitWords {
             entry(Unit.DAY, "day days"),
             entry(Unit.ONE, "x × times :1 :_1 to_1"),
             entry(Unit.PHP, "php phr parts part parts_per_hundred"),
-            entry(Unit.PERCENT, "% percent per_cent"));
+            entry(Unit.PERCENT, "% percent per_cent"),
+            entry(Unit.CUBIC_METRE_PER_HOUR, "m3/h m3/hr cubic_metres_per_hour cubic_meters_per_hour"),
+            entry(Unit.LITRE_PER_MINUTE, "L/min l/min litres_per_minute liters_per_minute"),
+            entry(Unit.LITRE_PER_SECOND, "L/s l/s litres_per_second liters_per_second"),
+            entry(Unit.CUBIC_FOOT_PER_MINUTE, "ft3/min cu_ft/min cfm CFM cubic_feet_per_minute"),
+            entry(Unit.KILOJOULE, "kJ kilojoule kilojoules"),
+            entry(Unit.WATT_HOUR, "Wh W.h watt_hour watt_hours"),
+            entry(Unit.KILOWATT_HOUR, "kWh kW.h kilowatt_hour kilowatt_hours"),
+            entry(Unit.MILLIMOLE, "mmol millimole millimoles"),
+            entry(Unit.MOLE, "mol mole moles"),
+            entry(Unit.PER_HOUR, "per_hour /h /hr an_hour ACH ach air_changes_per_hour air_change_per_hour"),
+            entry(Unit.PER_MINUTE, "per_minute /min per_min a_minute"));
 
     private static final Map<String, Unit> KNOWN = known();
     private static final Map<String, String> SUGGESTED = suggested();

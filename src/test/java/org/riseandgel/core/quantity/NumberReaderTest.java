@@ -180,11 +180,40 @@ class NumberReaderTest {
     @Test
     void everyUnitIsReadBackFromItsSymbolAndItsCode() {
         for (Unit unit : Unit.values()) {
-            if (unit.kind() != QuantityKind.TEMPERATURE_DIFFERENCE && unit != Unit.ONE) {
+            if (unit.kind() != QuantityKind.TEMPERATURE_DIFFERENCE
+                    && !unit.symbol().isEmpty()) {
                 assertThat(POINT.read("12 " + unit.symbol()).unit()).isEqualTo(unit);
                 assertThat(POINT.read("12 " + unit.code()).unit()).isEqualTo(unit);
             }
         }
+    }
+
+    /** A slash before a letter belongs to the unit, one before a digit to a fraction. */
+    @ParameterizedTest
+    @CsvSource({
+        "6 per hour, PER_HOUR",
+        "6/h, PER_HOUR",
+        "6 / h, PER_HOUR",
+        "6 ACH, PER_HOUR",
+        "6 air changes per hour, PER_HOUR",
+        "6 cfm, CUBIC_FOOT_PER_MINUTE",
+        "6 m³/h, CUBIC_METRE_PER_HOUR",
+        "6 m3 / h, CUBIC_METRE_PER_HOUR",
+        "6 L/min, LITRE_PER_MINUTE",
+        "6 Wh, WATT_HOUR",
+        "6 mmol, MILLIMOLE"
+    })
+    void ratesFlowsAndEnergiesAreRead(String typed, Unit unit) {
+        Reading reading = POINT.read(typed);
+        assertThat(reading.unit()).as(reading.message()).isEqualTo(unit);
+        assertThat(reading.value()).isEqualTo(Rational.of(6));
+    }
+
+    @Test
+    void aFractionOfARateIsReadAsSuch() {
+        assertThat(POINT.read("1 1/2 /h").value()).isEqualTo(Rational.of(3, 2));
+        assertThat(POINT.read("1 1/2 per hour").value()).isEqualTo(Rational.of(3, 2));
+        assertThat(POINT.read("6/x").outcome()).isEqualTo(ReadingOutcome.MALFORMED);
     }
 
     @Test

@@ -36,10 +36,30 @@ class UnitTest {
         "IMPERIAL_GALLON, 4546.09",
         "CUBIC_INCH, 16.387064",
         "CUBIC_FOOT, 28316.846592",
-        "SQUARE_INCH, 645.16"
+        "SQUARE_INCH, 645.16",
+        "CUBIC_FOOT_PER_MINUTE, 1.69901079552",
+        "LITRE_PER_MINUTE, 0.06",
+        "LITRE_PER_SECOND, 3.6",
+        "WATT_HOUR, 3.6",
+        "PER_MINUTE, 60"
     })
     void factorsAreExact(Unit unit, String factor) {
         assertThat(unit.factor()).isEqualTo(Rational.of(factor));
+    }
+
+    /** 1 ft³ is 0.028316846592 m³ and an hour has 60 min, so 50 ft³/min are 84.950539776 m³/h; rounding of a double. */
+    @Test
+    void flowsConvert() {
+        assertThat(Flow.ofCubicFeetPerMinute(50).inCubicMetresPerHour()).isCloseTo(84.950539776, within(1e-12));
+        assertThat(Flow.ofLitresPerMinute(500).inCubicMetresPerHour()).isEqualTo(30);
+        assertThat(Flow.ofCubicMetresPerHour(30).inLitresPerMinute()).isCloseTo(500, within(1e-12));
+    }
+
+    /** A watt is a joule per second, so 1 Wh is 3.6 kJ; 239.882 kJ is the heat of 100 g of steam at 43 °C, 66.634 Wh. */
+    @Test
+    void energiesConvert() {
+        assertThat(Energy.ofKilojoules(239.882).inWattHours()).isCloseTo(66.634, within(5e-4));
+        assertThat(Energy.ofWattHours(1).inKilojoules()).isEqualTo(3.6);
     }
 
     /** NIST SP 811 (2008), appendix B.8: 1 lb/ft³ = 16.018 463 373 960 138 kg/m³; within the last digit printed. */
