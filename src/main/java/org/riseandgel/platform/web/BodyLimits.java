@@ -8,7 +8,6 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.util.Set;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
  * How large the body of a request may be. The server's own limit is one for all addresses and has to let the largest file
@@ -25,11 +24,9 @@ public class BodyLimits {
     private final long usual;
     private final Set<String> large;
 
-    BodyLimits(
-            @ConfigProperty(name = "riseandgel.body.usual-bytes") long usual,
-            @ConfigProperty(name = "riseandgel.body.large-at") Set<String> large) {
-        this.usual = usual;
-        this.large = Set.copyOf(large);
+    BodyLimits(BodySettings settings) {
+        this.usual = settings.usualBytes();
+        this.large = Set.copyOf(settings.largeAt());
     }
 
     void watch(@Observes Filters filters) {
@@ -41,12 +38,19 @@ public class BodyLimits {
         if (refused == 0) {
             routing.next();
         } else {
-            routing.response()
-                    .setStatusCode(refused)
-                    .putHeader("Connection", "close")
-                    .endHandler(ended -> routing.request().connection().close())
-                    .end();
+            refuse(routing, refused);
         }
+    }
+
+    /** What is still on its way must not be read as the next request; HTTP/2 keeps requests apart by itself. */
+    private static void refuse(RoutingContext routing, int status) {
+        routing.response().setStatusCode(status);
+        if (routing.request().version() != HttpVersion.HTTP_2) {
+            routing.response()
+                    .putHeader("Connection", "close")
+                    .endHandler(ended -> routing.request().connection().close());
+        }
+        routing.response().end();
     }
 
     private int refusal(HttpServerRequest request) {
