@@ -64,11 +64,11 @@ public class BenchSheets {
     @POST
     @Path("/cavity-from-mesh")
     @Consumes(MediaType.MULTIPART_FORM_DATA)
-    public Response mesh(@RestForm @DefaultValue("") String unit, @RestForm("file") FileUpload file)
-            throws IOException {
+    public Response mesh(@RestForm String unit, @RestForm("file") FileUpload file) throws IOException {
         try {
             boolean sent = file != null && file.size() > 0;
-            return page(sheets.ofMesh(Map.of(CavityFromMesh.UNIT, unit), sent ? file.uploadedFile() : null));
+            return page(sheets.ofMesh(
+                    unit == null ? Map.of() : Map.of(CavityFromMesh.UNIT, unit), sent ? file.uploadedFile() : null));
         } finally {
             if (file != null) {
                 Files.deleteIfExists(file.uploadedFile());

@@ -30,6 +30,11 @@ public interface Calculation {
         return List.of();
     }
 
+    /** Whether an input counts, with the choices that were made; one that does not may be left empty. */
+    default boolean uses(String input, Given given) {
+        return true;
+    }
+
     /**
      * Works the numbers: steps, results, slips and notes go to the work.
      *

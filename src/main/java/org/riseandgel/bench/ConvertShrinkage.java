@@ -85,6 +85,16 @@ public final class ConvertShrinkage implements Calculation {
     }
 
     @Override
+    public boolean uses(String input, Given given) {
+        return switch (input) {
+            case SCULPT -> !given.choice(WAY).equals(TO_SCULPT);
+            case PIECE -> !given.choice(WAY).equals(TO_PIECE);
+            case SHRINKAGE -> !given.choice(WAY).equals(MEASURED);
+            default -> true;
+        };
+    }
+
+    @Override
     public void work(Given given, Work work) {
         Concentration lost =
                 switch (given.choice(WAY)) {

@@ -98,6 +98,15 @@ public final class EstimateRoomAir implements Calculation {
     }
 
     @Override
+    public boolean uses(String input, Given given) {
+        return switch (input) {
+            case FLOW -> given.choice(VENTILATION).equals(BY_FLOW);
+            case CHANGES -> given.choice(VENTILATION).equals(BY_CHANGES);
+            default -> true;
+        };
+    }
+
+    @Override
     public void work(Given given, Work work) {
         new RoomAirWork(given, work).write();
         SaltInputs.limitNote(work);

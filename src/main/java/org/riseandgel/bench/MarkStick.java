@@ -108,6 +108,11 @@ public final class MarkStick implements Calculation {
     }
 
     @Override
+    public boolean uses(String input, Given given) {
+        return !input.equals(TOP) || isTapered(given);
+    }
+
+    @Override
     public void work(Given given, Work work) {
         Vessel vessel = vessel(given);
         Volume charge = given.get(CHARGE, Volume.class);

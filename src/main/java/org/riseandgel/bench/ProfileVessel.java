@@ -116,6 +116,15 @@ public final class ProfileVessel implements Calculation {
     }
 
     @Override
+    public boolean uses(String input, Given given) {
+        return switch (input) {
+            case VOLUMES -> given.choice(POURED).equals(BY_VOLUME);
+            case MASSES, DENSITY -> given.choice(POURED).equals(BY_MASS);
+            default -> true;
+        };
+    }
+
+    @Override
     public void work(Given given, Work work) {
         ProfiledVessel vessel = vessel(given);
         Volume charge = given.get(CHARGE, Volume.class);

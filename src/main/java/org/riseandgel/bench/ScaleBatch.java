@@ -83,6 +83,15 @@ public final class ScaleBatch implements Calculation {
     }
 
     @Override
+    public boolean uses(String input, Given given) {
+        return switch (input) {
+            case BASE, TOTAL -> given.choice(TARGET).equals(input);
+            case FOAM, EXPANSION -> given.choice(TARGET).equals(FROM_FOAM);
+            default -> true;
+        };
+    }
+
+    @Override
     public void work(Given given, Work work) {
         BatchWork batch = new BatchWork(given, work);
         batch.write();

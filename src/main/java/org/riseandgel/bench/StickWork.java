@@ -28,7 +28,7 @@ final class StickWork {
     StickWork(Given given, Work work) {
         this.work = work;
         this.bottom = given.get(MarkStick.BOTTOM, Length.class);
-        this.top = given.get(MarkStick.TOP, Length.class);
+        this.top = MarkStick.isTapered(given) ? given.get(MarkStick.TOP, Length.class) : bottom;
         this.depth = given.get(MarkStick.DEPTH, Length.class);
         this.charge = given.get(MarkStick.CHARGE, Volume.class);
         this.ratio = given.get(MarkStick.RATIO, Ratio.class);

@@ -42,8 +42,10 @@ final class WorkedWriter {
     private void inputs(Worked worked) {
         html.tag("dl", Map.of("class", "facts"));
         for (Input input : worked.calculation().inputs()) {
-            element("dt", "", input.label());
-            element("dd", "", given(worked, input));
+            if (worked.calculation().uses(input.name(), worked.given())) {
+                element("dt", "", input.label());
+                element("dd", "", given(worked, input));
+            }
         }
         html.tag("/dl");
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -24,9 +25,69 @@ class GivenReaderTest {
 
     @Test
     void nothingTypedGivesTheDefaults() {
-        assertThat(point.read(stick, Map.of()).given()).contains(Given.defaultsOf(stick));
-        assertThat(point.read(stick, Map.of("depth", " \u00a0", "shape", "")).given())
-                .contains(Given.defaultsOf(stick));
+        Given tapered = Given.defaultsOf(stick).choosing("shape", "tapered");
+        assertThat(point.read(stick, Map.of("shape", "tapered")).given()).contains(tapered);
+        Given straight = point.read(stick, Map.of()).given().orElseThrow();
+        assertThat(straight.choices()).isEqualTo(Map.of("shape", "straight"));
+        assertThat(straight.quantities()).doesNotContainKey("topDiameter");
+        straight.quantities().forEach((name, quantity) -> assertThat(quantity)
+                .isEqualTo(Given.defaultsOf(stick).get(name, Quantity.class)));
+    }
+
+    @Test
+    void whatWasLeftEmptyIsAskedForAndNeverFilledIn() {
+        GivenReading reading = point.read(stick, Map.of("shape", "", "depth", " \u00a0", "whisk", "", "charge", "500"));
+        assertThat(reading.given()).isEmpty();
+        assertThat(reading.problems())
+                .containsExactly(
+                        new FieldProblem("shape", "Shape of the vessel: nothing is chosen. Choose one from the list."),
+                        new FieldProblem(
+                                "depth", "Inside depth: nothing is written. Write a number, such as 25\u00a0cm."),
+                        new FieldProblem(
+                                "whisk",
+                                "Volume of the whisk: nothing is written. Write a number, such as 0\u00a0mL."));
+    }
+
+    @Test
+    void whatTheChoiceDoesNotUseMayStayEmpty() {
+        assertThat(point.read(stick, Map.of("shape", "straight", "topDiameter", ""))
+                        .problems())
+                .isEmpty();
+        assertThat(point.read(stick, Map.of("shape", "tapered", "topDiameter", ""))
+                        .problems())
+                .extracting(FieldProblem::field)
+                .containsExactly("topDiameter");
+        ScaleBatch batch = new ScaleBatch();
+        Map<String, String> fromTotal =
+                Map.of("target", "total", "base", "", "total", "400", "foam", "", "expansion", "");
+        assertThat(point.read(batch, fromTotal).problems()).isEmpty();
+        assertThat(point.read(batch, Map.of("target", "total", "total", "")).problems())
+                .extracting(FieldProblem::field)
+                .containsExactly("total");
+    }
+
+    /** Every choice of every calculation can be worked with what it does not use left empty. */
+    @Test
+    void whatIsNotUsedIsNeverMissed() {
+        for (Calculation calculation : Catalogue.standard().all()) {
+            for (Input input : calculation.inputs()) {
+                if (input instanceof Input.Choice choice && !(calculation instanceof ConvertUnit)) {
+                    choice.options().forEach(option -> workedWithout(calculation, choice, option));
+                }
+            }
+        }
+    }
+
+    private void workedWithout(Calculation calculation, Input.Choice choice, Input.Option option) {
+        Given given = Given.defaultsOf(calculation).choosing(choice.name(), option.value());
+        Map<String, String> typed = new HashMap<>(Map.of(choice.name(), option.value()));
+        for (Input input : calculation.inputs()) {
+            if (!calculation.uses(input.name(), given)) {
+                typed.put(input.name(), "");
+            }
+        }
+        Attempt attempt = Attempt.at(Catalogue.standard(), calculation, typed, DecimalMark.POINT);
+        assertThat(attempt.problems()).as(calculation.id() + " " + typed).isEmpty();
     }
 
     /** 4 3/4 in and 120.65 mm are the same length, 12.065 cm, by the definition of the inch. */
@@ -118,12 +179,13 @@ class GivenReaderTest {
     }
 
     @Test
-    void anEmptyTableIsTheExample() {
+    void aMissingTableIsTheExampleAndAnEmptyOneIsAskedFor() {
         List<Given.Row> example = List.of(Given.Row.of(TimeSpan.ofMinutes(1), Ratio.of(1.5)));
         assertThat(point.read(RISE, Map.of()).given().orElseThrow().rows("rise"))
                 .isEqualTo(example);
-        assertThat(point.read(RISE, Map.of("rise", " \n")).given().orElseThrow().rows("rise"))
-                .isEqualTo(example);
+        assertThat(point.read(RISE, Map.of("rise", " \n")).problems())
+                .containsExactly(new FieldProblem(
+                        "rise", "Readings: nothing is written. Write a reading to a line, such as 1\u00a0min; 1.5."));
         assertThat(Given.defaultsOf(RISE).rows("rise")).isEqualTo(example);
     }
 
