@@ -28,7 +28,7 @@ final class BatchWork {
         this.given = given;
         this.work = work;
         this.formula = formula(given);
-        this.density = given.get(ScaleBatch.DENSITY, Density.class);
+        this.density = density(given);
     }
 
     void write() {
@@ -59,6 +59,11 @@ final class BatchWork {
                         given.get(ScaleBatch.EXPANSION, Ratio.class),
                         given.get(ScaleBatch.DENSITY, Density.class));
         };
+    }
+
+    /** The density of the liquid. */
+    static Density density(Given given) {
+        return given.get(ScaleBatch.DENSITY, Density.class);
     }
 
     /** The usual formula at the php that were given. */

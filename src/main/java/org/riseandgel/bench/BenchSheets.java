@@ -3,20 +3,26 @@ package org.riseandgel.bench;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
+import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.riseandgel.platform.web.Problem;
 import org.riseandgel.platform.web.SeeOther;
 
@@ -51,7 +57,26 @@ public class BenchSheets {
     @GET
     @Path("/{id}")
     public Response sheet(@RestPath String id, @Context UriInfo address) {
-        Sheet sheet = sheets.open(id, typed(address)).orElseThrow(NotFoundException::new);
+        return page(sheets.open(id, typed(address)).orElseThrow(NotFoundException::new));
+    }
+
+    /** The cavity from a mesh: the file comes with the form, so nothing of it can stand in the address. */
+    @POST
+    @Path("/cavity-from-mesh")
+    @Consumes(MediaType.MULTIPART_FORM_DATA)
+    public Response mesh(@RestForm @DefaultValue("") String unit, @RestForm("file") FileUpload file)
+            throws IOException {
+        try {
+            boolean sent = file != null && file.size() > 0;
+            return page(sheets.ofMesh(Map.of(CavityFromMesh.UNIT, unit), sent ? file.uploadedFile() : null));
+        } finally {
+            if (file != null) {
+                Files.deleteIfExists(file.uploadedFile());
+            }
+        }
+    }
+
+    private static Response page(Sheet sheet) {
         List<Problem> problems = sheet.problems().stream()
                 .map(problem -> new Problem(problem.field(), problem.message()))
                 .toList();

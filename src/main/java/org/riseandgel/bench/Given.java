@@ -4,23 +4,27 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.riseandgel.core.mold.MeshVolume;
 import org.riseandgel.core.quantity.Quantity;
 import org.riseandgel.core.quantity.Unit;
 
 /**
  * The inputs of one run: quantities by name, choices by name, the units in which the quantities were given where these
- * differ from the calculation's own, and tables of readings by name.
+ * differ from the calculation's own, tables of readings by name, and meshes
+ * by name.
  */
 public record Given(
         Map<String, Quantity> quantities,
         Map<String, String> choices,
         Map<String, Unit> units,
-        Map<String, List<Row>> readings) {
+        Map<String, List<Row>> readings,
+        Map<String, MeshVolume> meshes) {
     public Given {
         quantities = Collections.unmodifiableMap(new LinkedHashMap<>(quantities));
         choices = Collections.unmodifiableMap(new LinkedHashMap<>(choices));
         units = Collections.unmodifiableMap(new LinkedHashMap<>(units));
         readings = Collections.unmodifiableMap(new LinkedHashMap<>(readings));
+        meshes = Collections.unmodifiableMap(new LinkedHashMap<>(meshes));
     }
 
     /** One line of a table of readings. */
@@ -42,7 +46,7 @@ public record Given(
 
     /** All quantities given in the calculation's own units. */
     public Given(Map<String, Quantity> quantities, Map<String, String> choices) {
-        this(quantities, choices, Map.of(), Map.of());
+        this(quantities, choices, Map.of(), Map.of(), Map.of());
     }
 
     /** The defaults of a calculation; an input without one is missing. */
@@ -57,6 +61,8 @@ public record Given(
                 given = given.choosing(choice.name(), choice.options().get(0).value());
             } else if (input instanceof Input.Readings table) {
                 given = given.reading(table.name(), table.exampleRows());
+            } else if (input instanceof Input.Mesh mesh) {
+                given = given.measuring(mesh.name(), mesh.example());
             }
         }
         return given;
@@ -95,31 +101,45 @@ public record Given(
         return rows;
     }
 
+    /** What a mesh encloses. */
+    public MeshVolume mesh(String name) {
+        MeshVolume mesh = meshes.get(name);
+        if (mesh == null) {
+            throw new IllegalStateException("no mesh named " + name);
+        }
+        return mesh;
+    }
+
     /** The same with one quantity replaced, in the unit in which it was given before. */
     public Given with(String name, Quantity quantity) {
-        return new Given(put(quantities, name, quantity), choices, units, readings);
+        return new Given(put(quantities, name, quantity), choices, units, readings, meshes);
     }
 
     /** The same with one quantity replaced, given in that unit. */
     public Given with(String name, Quantity quantity, Unit unit) {
-        return new Given(put(quantities, name, quantity), choices, put(units, name, unit), readings);
+        return new Given(put(quantities, name, quantity), choices, put(units, name, unit), readings, meshes);
     }
 
     /** The same with another option chosen. */
     public Given choosing(String name, String option) {
-        return new Given(quantities, put(choices, name, option), units, readings);
+        return new Given(quantities, put(choices, name, option), units, readings, meshes);
     }
 
     /** The same with another table of readings. */
     public Given reading(String name, List<Row> rows) {
-        return new Given(quantities, choices, units, put(readings, name, List.copyOf(rows)));
+        return new Given(quantities, choices, units, put(readings, name, List.copyOf(rows)), meshes);
+    }
+
+    /** The same with another mesh. */
+    public Given measuring(String name, MeshVolume mesh) {
+        return new Given(quantities, choices, units, readings, put(meshes, name, mesh));
     }
 
     /** The same, with the units in which some inputs were shown. */
     public Given shownIn(Map<String, Unit> shown) {
         Map<String, Unit> all = new LinkedHashMap<>(units);
         all.putAll(shown);
-        return new Given(quantities, choices, all, readings);
+        return new Given(quantities, choices, all, readings, meshes);
     }
 
     private static <V> Map<String, V> put(Map<String, V> map, String name, V value) {

@@ -57,6 +57,9 @@ public final class GivenReader {
         if (input instanceof Input.Readings table) {
             return given.reading(table.name(), new ReadingLines(table, this::quantity, text).read(typed, problems));
         }
+        if (input instanceof Input.Mesh mesh) {
+            return given.measuring(mesh.name(), mesh.example());
+        }
         return chosen(given, (Input.Choice) input, typed);
     }
 
@@ -83,7 +86,7 @@ public final class GivenReader {
         if (unit.kind() != input.kind()) {
             throw refused(
                     input,
-                    "“%s” is %s, but %s is asked for. Write it in %s"
+                    "“%s” is %s, but %s is asked for. Write it %s"
                             .formatted(
                                     typed.strip(),
                                     unit.kind().one(),
@@ -125,7 +128,7 @@ public final class GivenReader {
     }
 
     private static String inWords(Unit unit) {
-        return unit.symbol().isEmpty() ? "a plain number" : unit.symbol();
+        return unit.symbol().isEmpty() ? "as a plain number" : "in " + unit.symbol();
     }
 
     private static OutOfRangeException refused(Input input, String why) {

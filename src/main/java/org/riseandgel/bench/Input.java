@@ -2,6 +2,7 @@ package org.riseandgel.bench;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.riseandgel.core.mold.MeshVolume;
 import org.riseandgel.core.quantity.Quantity;
 import org.riseandgel.core.quantity.QuantityKind;
 import org.riseandgel.core.quantity.Unit;
@@ -80,6 +81,9 @@ public sealed interface Input {
                     null);
         }
     }
+
+    /** A closed mesh from an STL file, which comes with the form and is never typed; the example is taken without one. */
+    record Mesh(String name, String label, String help, MeshVolume example) implements Input {}
 
     /** What stands in one place of every line: what it is called within a sentence, and its range in the given unit. */
     record Column(String label, Unit unit, double low, double high) {}

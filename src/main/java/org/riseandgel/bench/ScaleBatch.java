@@ -1,10 +1,7 @@
 package org.riseandgel.bench;
 
 import static org.riseandgel.core.quantity.Unit.GRAM;
-import static org.riseandgel.core.quantity.Unit.GRAM_PER_MILLILITRE;
 import static org.riseandgel.core.quantity.Unit.MILLILITRE;
-import static org.riseandgel.core.quantity.Unit.ONE;
-import static org.riseandgel.core.quantity.Unit.PHP;
 
 import java.util.List;
 import org.riseandgel.core.quantity.Unit;
@@ -60,27 +57,13 @@ public final class ScaleBatch implements Calculation {
                 amount(BASE, "Base", "150 g is a usual small batch (common practice, no source).", GRAM, 150.0),
                 amount(TOTAL, "Whole batch", "All ingredients together.", GRAM, 200.0),
                 amount(FOAM, "Foam", "What the mold takes, overfill included.", MILLILITRE, 800.0),
-                new Input.Measured(
-                        EXPANSION,
-                        "Expansion ratio",
-                        "How many times the liquid's volume the foam has. Used when you start from the foam.",
-                        ONE,
-                        1,
-                        20,
-                        4.0),
-                new Input.Measured(
-                        DENSITY,
-                        "Density of the liquid before whipping",
-                        "1.02 g/mL is common practice, no source. Weigh a measured volume of yours.",
-                        GRAM_PER_MILLILITRE,
-                        0.5,
-                        2,
-                        1.02),
-                php(FOAMING_PHP, "Foaming agent", "15 g to 150 g of base (common practice, no source).", 10.0),
-                php(WATER_PHP, "Water", "5 g to 150 g of base (common practice, no source).", 3.33),
-                php(GELLING_PHP, "Gelling agent", "10 to 12 php (common practice, no source).", 11.0),
-                new Input.Measured(
-                        READABILITY, "Balance reads to", "The smallest step of its display.", GRAM, 0.001, 10, 0.1));
+                BatchInputs.expansion(
+                        "How many times the liquid's volume the foam has. Used when you start from the foam."),
+                BatchInputs.liquidDensity(),
+                BatchInputs.foamingAgent(),
+                BatchInputs.water(),
+                BatchInputs.gellingAgent(),
+                BatchInputs.readability());
     }
 
     @Override
@@ -109,16 +92,11 @@ public final class ScaleBatch implements Calculation {
 
     @Override
     public List<String> cautions() {
-        return List.of("The gelling agent is toxic: swallowed, breathed in, or on the skin. Read its safety data sheet"
-                + " first. Weigh it only if you are cleared to.");
+        return BatchInputs.gellingAgentCautions();
     }
 
     private static Input.Measured amount(String name, String label, String help, Unit unit, double byDefault) {
         return new Input.Measured(name, label, help, unit, 1, 100_000, byDefault);
-    }
-
-    private static Input.Measured php(String name, String label, String help, double byDefault) {
-        return new Input.Measured(name, label, help, PHP, 0, 50, byDefault);
     }
 
     private static Result grams(String name, String label) {

@@ -12,9 +12,13 @@ public record Sheet(
         List<String> cautions,
         List<FieldProblem> problems,
         Worked worked,
-        String stickAddress) {
+        String stickAddress,
+        UnitSwitch units) {
 
-    /** One field of the form; options only where one is to be picked, else null; lines where a table is written. */
+    /** The units shown now, and where the same sheet is in the others; absent where the person chooses a unit. */
+    public record UnitSwitch(UnitSystem shown, String otherAddress) {}
+
+    /** One field of the form; options only where one is to be picked, else null; lines where a table is written, file where one is sent. */
     public record Field(
             String name,
             String label,
@@ -22,7 +26,8 @@ public record Sheet(
             String value,
             String unit,
             List<Input.Option> options,
-            boolean lines) {}
+            boolean lines,
+            boolean file) {}
 
     /** What came out; absent while something is wrong. The drawing is our own SVG, or null. */
     public record Worked(
@@ -39,6 +44,11 @@ public record Sheet(
 
     /** A cell of a table. */
     public record Cell(String text, boolean number) {}
+
+    /** Whether a file comes with the form, which no address can carry. */
+    public boolean isSent() {
+        return fields.stream().anyMatch(Field::file);
+    }
 
     /** Whether there is nothing wrong. */
     public boolean isWorked() {

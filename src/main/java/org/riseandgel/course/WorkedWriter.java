@@ -60,6 +60,10 @@ final class WorkedWriter {
         if (input instanceof Input.Readings table) {
             return rows(worked, table);
         }
+        if (input instanceof Input.Mesh mesh) {
+            return "a mesh of %d triangles"
+                    .formatted(worked.given().mesh(mesh.name()).triangles());
+        }
         Quantity quantity = worked.given().get(input.name(), Quantity.class);
         Unit own = input instanceof Input.Measured measured
                 ? measured.unit()

@@ -1,7 +1,6 @@
 package org.riseandgel.exercise;
 
 import java.util.Optional;
-import org.riseandgel.core.quantity.QuantityKind;
 import org.riseandgel.core.quantity.Reading;
 import org.riseandgel.core.quantity.Unit;
 
@@ -14,9 +13,9 @@ final class Asking {
         return unit.kind().one() + (needsUnit(unit) ? " with its unit" : "") + ", such as " + example(unit);
     }
 
-    /** A plain number needs no unit; everything else does. */
+    /** A plain number and money need no unit; everything else does. */
     static boolean needsUnit(Unit unit) {
-        return unit.kind() != QuantityKind.RATIO;
+        return !unit.symbol().isEmpty();
     }
 
     /** What must be asked before the answer can be judged; nothing when it can be. Says nothing on how close it is. */

@@ -23,7 +23,7 @@ final class KindredUnits {
             case DURATION -> List.of(Unit.MINUTE, Unit.HOUR, Unit.SECOND);
             case FLOW -> List.of(Unit.CUBIC_METRE_PER_HOUR, Unit.LITRE_PER_MINUTE, Unit.CUBIC_FOOT_PER_MINUTE);
             case ENERGY -> List.of(Unit.KILOJOULE, Unit.WATT_HOUR);
-            case RATIO, PHP, CONCENTRATION, SUBSTANCE, RATE -> List.of();
+            case RATIO, PHP, CONCENTRATION, SUBSTANCE, RATE, MONEY -> List.of();
         };
     }
 }

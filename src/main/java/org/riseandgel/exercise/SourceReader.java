@@ -24,6 +24,10 @@ final class SourceReader {
             field.problem("Is a table of readings, which cannot be drawn; leave it out.");
             return Optional.empty();
         }
+        if (input instanceof Input.Mesh) {
+            field.problem("Is a file, which cannot be drawn; leave it out.");
+            return Optional.empty();
+        }
         if (!field.isSingle()) {
             return field.group().flatMap(this::read);
         }

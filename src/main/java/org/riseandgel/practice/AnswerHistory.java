@@ -13,7 +13,9 @@ import org.riseandgel.platform.school.SchoolSettings;
 import org.riseandgel.platform.sql.Row;
 import org.riseandgel.platform.sql.Sql;
 
-/** The answers of a person, newest first, a page at a time. */
+/**
+ * The answers of a person, newest first, a page at a time. By SQL, as answers are stored: their table has no entity.
+ */
 @ApplicationScoped
 public class AnswerHistory {
     /** How many answers make a page. */

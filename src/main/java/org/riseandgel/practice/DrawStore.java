@@ -6,7 +6,10 @@ import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.platform.sql.Sql;
 
-/** Draws and answers in the database. */
+/**
+ * Draws and answers in the database. By SQL, because storing an answer is one statement that an entity could not send:
+ * it inserts, moves the standing and ends the draw on one condition, in one journey.
+ */
 @ApplicationScoped
 class DrawStore {
     private static final String LOAD =

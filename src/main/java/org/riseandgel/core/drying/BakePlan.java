@@ -57,8 +57,13 @@ public record BakePlan(Temperature oven, TimeSpan time, Evaporation.Heat heat, b
         TimeSpan byThickness = ThicknessTime.scaled(rule.shortest(), rule.knownThickness(), thickness);
         return new BakePlan(
                 oven,
-                TimeSpan.ofSeconds(Math.max(rule.shortest().inSeconds(), byThickness.inSeconds())),
+                longer(rule.shortest(), byThickness),
                 Evaporation.heat(water, oven),
                 oven.inCelsius() > rule.warmest().inCelsius());
+    }
+
+    /** The longer of two times. */
+    public static TimeSpan longer(TimeSpan one, TimeSpan other) {
+        return one.inSeconds() >= other.inSeconds() ? one : other;
     }
 }

@@ -2,6 +2,7 @@ package org.riseandgel.core.drying;
 
 import org.riseandgel.core.quantity.Checks;
 import org.riseandgel.core.quantity.Length;
+import org.riseandgel.core.quantity.Ratio;
 import org.riseandgel.core.quantity.TimeSpan;
 
 /**
@@ -16,12 +17,23 @@ public final class ThicknessTime {
     public static TimeSpan scaled(TimeSpan known, Length knownThickness, Length thickness) {
         double times = Checks.positive("thickness in millimetres", thickness.inMillimetres())
                 / Checks.positive("known thickness in millimetres", knownThickness.inMillimetres());
-        return TimeSpan.ofSeconds(known.inSeconds() * times * times);
+        return scaled(known, Ratio.of(times));
+    }
+
+    /** The time for a piece so many times as thick as the known one: t = t₁ × times². */
+    public static TimeSpan scaled(TimeSpan known, Ratio timesAsThick) {
+        return TimeSpan.ofSeconds(known.inSeconds() * timesAsThick.asNumber() * timesAsThick.asNumber());
     }
 
     /** The thickness that a time dries, the inverse: L = L₁·√(t ÷ t₁), the known time being more than zero. */
     public static Length thicknessFor(TimeSpan time, TimeSpan known, Length knownThickness) {
-        double times = time.inSeconds() / Checks.positive("known time in seconds", known.inSeconds());
-        return Length.ofMillimetres(knownThickness.inMillimetres() * StrictMath.sqrt(times));
+        return thicknessFor(
+                Ratio.of(time.inSeconds() / Checks.positive("known time in seconds", known.inSeconds())),
+                knownThickness);
+    }
+
+    /** The thickness that dries in so many times the known time: L = L₁ × √times. */
+    public static Length thicknessFor(Ratio timesAsLong, Length knownThickness) {
+        return Length.ofMillimetres(knownThickness.inMillimetres() * StrictMath.sqrt(timesAsLong.asNumber()));
     }
 }

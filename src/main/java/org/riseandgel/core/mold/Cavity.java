@@ -24,11 +24,15 @@ public final class Cavity {
      * @throws OutOfRangeException outside these
      */
     public static Volume fromWater(Mass water, Temperature temperature) {
-        return Volume.ofMillilitres(
-                filling(water) / WaterDensity.at(temperature).inGramsPerMillilitre());
+        return fromWater(water, WaterDensity.at(temperature));
     }
 
-    /** As {@link #fromWater}, with the lift of the air taken into account: V = mass shown × Z, one part in a thousand more. */
+    /** From the water it holds and the density of that water: V = mass ÷ density, the mass being more than zero. */
+    public static Volume fromWater(Mass water, Density density) {
+        return Volume.ofMillilitres(filling(water) / density.inGramsPerMillilitre());
+    }
+
+    /** As {@link #fromWater(Mass, Temperature)}, with the lift of the air taken into account: V = mass shown × Z, one part in a thousand more. */
     public static Volume fromWaterInAir(Mass shown, Temperature temperature) {
         return Volume.ofMillilitres(filling(shown) * WaterDensity.millilitresPerGramShown(temperature));
     }

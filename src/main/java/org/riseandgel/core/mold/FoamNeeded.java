@@ -24,7 +24,13 @@ public record FoamNeeded(Volume cavity, Concentration overfill, int pieces, Conc
 
     /** All the foam to whip. */
     public Volume total() {
-        return Volume.ofMillilitres(intoMolds().inMillilitres() / (1 - bowlLoss.asFraction()));
+        return toWhip(intoMolds(), bowlLoss);
+    }
+
+    /** The foam to whip so that some of it is left after the bowl loss: into the molds ÷ (1 − bowl loss), loss 0 to 90 %. */
+    public static Volume toWhip(Volume intoMolds, Concentration bowlLoss) {
+        Checks.inRange("bowl loss in %", bowlLoss.inPercent(), 0, MOST_LOSS);
+        return Volume.ofMillilitres(intoMolds.inMillilitres() / (1 - bowlLoss.asFraction()));
     }
 
     /** The foam that goes into the molds, what is squeezed out included: cavity × (1 + overfill) × pieces. */

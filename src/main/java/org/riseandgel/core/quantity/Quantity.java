@@ -16,7 +16,8 @@ public sealed interface Quantity
                 Flow,
                 Energy,
                 Substance,
-                Rate {
+                Rate,
+                Money {
 
     /** What is measured. */
     QuantityKind kind();
@@ -56,6 +57,7 @@ public sealed interface Quantity
             case ENERGY -> new Energy(base);
             case SUBSTANCE -> new Substance(base);
             case RATE -> new Rate(base);
+            case MONEY -> new Money(base);
         };
     }
 }

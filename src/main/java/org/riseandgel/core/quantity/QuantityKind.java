@@ -16,7 +16,8 @@ public enum QuantityKind {
     FLOW("flow"),
     ENERGY("energy"),
     SUBSTANCE("amount of substance"),
-    RATE("rate");
+    RATE("rate"),
+    MONEY("amount of money");
 
     private final String words;
 
@@ -34,7 +35,7 @@ public enum QuantityKind {
         return switch (this) {
             case RATIO -> "a plain number";
             case PHP -> "a number of parts per hundred of base";
-            case AREA, ENERGY, SUBSTANCE -> "an " + words;
+            case AREA, ENERGY, SUBSTANCE, MONEY -> "an " + words;
             default -> "a " + words;
         };
     }

@@ -82,7 +82,10 @@ public enum Unit {
     MOLE(QuantityKind.SUBSTANCE, "mol", "mol", "1000"),
 
     PER_HOUR(QuantityKind.RATE, "/h", "per hour", "1"),
-    PER_MINUTE(QuantityKind.RATE, "/min", "per minute", "60");
+    PER_MINUTE(QuantityKind.RATE, "/min", "per minute", "60"),
+
+    /** Money in the school's own currency, written as a plain number. */
+    MONEY(QuantityKind.MONEY, "money", "", "1");
 
     private static final Map<QuantityKind, Unit> BASES = bases();
     private static final Map<String, Unit> BY_CODE =
@@ -161,9 +164,12 @@ public enum Unit {
 
     /**
      * This unit as it must be understood where a quantity of the given kind is asked for: degrees become steps of
-     * degrees when a difference is asked, and a percentage or a bare number stays what it is.
+     * degrees when a difference is asked, a bare number is money when money is asked, and all else stays what it is.
      */
     public Unit whenAskedFor(QuantityKind asked) {
+        if (asked == QuantityKind.MONEY && this == ONE) {
+            return MONEY;
+        }
         if (asked != QuantityKind.TEMPERATURE_DIFFERENCE) {
             return this;
         }

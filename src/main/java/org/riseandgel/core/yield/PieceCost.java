@@ -29,10 +29,18 @@ public final class PieceCost {
 
     /** Pieces to make for some good ones: good ÷ (1 − scrap rate), rounded up. */
     public static long toMake(int good, Concentration scrap) {
+        return roundedUp(toMakeExactly(good, scrap));
+    }
+
+    /** Pieces to make for some good ones before they are rounded up: good ÷ (1 − scrap rate). */
+    public static double toMakeExactly(double good, Concentration scrap) {
         Checks.inRange("scrap rate in %", scrap.inPercent(), 0, MOST_SCRAP);
-        double pieces = Checks.inRange("good pieces", good, 0, 1e9) / (1 - scrap.asFraction());
-        // 21 ÷ 0.7 comes out a hair above 30, and still makes 30 pieces.
-        return (long) Math.ceil(pieces * (1 - 1e-12));
+        return Checks.inRange("good pieces", good, 0, 1e9) / (1 - scrap.asFraction());
+    }
+
+    /** Whole pieces, rounded up: 21 ÷ 0.7 comes out a hair above 30, and still makes 30 pieces. */
+    public static long roundedUp(double pieces) {
+        return (long) Math.ceil(Checks.notNegative("pieces", pieces) * (1 - 1e-12));
     }
 
     /**

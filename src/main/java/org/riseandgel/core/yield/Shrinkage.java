@@ -25,7 +25,18 @@ public record Shrinkage(Concentration ofSculpt) {
     public static Shrinkage measured(Length sculpt, Length piece) {
         double whole = Checks.positive("sculpt in millimetres", sculpt.inMillimetres());
         double left = Checks.inRange("piece in millimetres", piece.inMillimetres(), 0, whole);
-        return new Shrinkage(Concentration.ofPercent(100 * (whole - left) / whole));
+        return ofLoss(Length.ofMillimetres(whole - left), sculpt);
+    }
+
+    /** From what is lost along a length of the sculpt: lost ÷ sculpt, the sculpt being more than zero. */
+    public static Shrinkage ofLoss(Length lost, Length sculpt) {
+        return new Shrinkage(Concentration.ofPercent(
+                100 * lost.inMillimetres() / Checks.positive("sculpt in millimetres", sculpt.inMillimetres())));
+    }
+
+    /** From the share of the length that is left, 10 to 100 %: s = 100 % − left. */
+    public static Shrinkage leaving(Concentration left) {
+        return new Shrinkage(Concentration.ofPercent(100 - left.inPercent()));
     }
 
     /**
@@ -52,6 +63,11 @@ public record Shrinkage(Concentration ofSculpt) {
     /** The same in percent of the piece: s′ = s ÷ (1 − s). */
     public double asShareOfPiece() {
         return ofSculpt.inPercent() / left();
+    }
+
+    /** What is left of a length: 1 − s. */
+    public Concentration lengthLeft() {
+        return Concentration.ofPercent(100 - ofSculpt.inPercent());
     }
 
     /** What is left of a volume, as a share: (1 − s)³. */

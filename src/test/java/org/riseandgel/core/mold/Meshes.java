@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Locale;
 
 /** Meshes to test with: triangles as nine numbers, and the two forms of STL. */
-final class Meshes {
+public final class Meshes {
     private Meshes() {}
 
     /** A frustum with n sides: bottom and top regular polygons in the circles of the radii, facing out. */
-    static List<double[]> frustum(int n, double bottom, double top, double height) {
+    public static List<double[]> frustum(int n, double bottom, double top, double height) {
         List<double[]> triangles = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             double[] a = corner(i, n, bottom, 0);
@@ -28,7 +28,7 @@ final class Meshes {
     }
 
     /** A box from the origin. */
-    static List<double[]> box(double x, double y, double z) {
+    public static List<double[]> box(double x, double y, double z) {
         double[][] p = {{0, 0, 0}, {x, 0, 0}, {x, y, 0}, {0, y, 0}, {0, 0, z}, {x, 0, z}, {x, y, z}, {0, y, z}};
         int[][] faces = {
             {0, 2, 1}, {0, 3, 2}, {4, 5, 6}, {4, 6, 7}, {0, 1, 5}, {0, 5, 4}, {1, 2, 6}, {1, 6, 5}, {2, 3, 7},
@@ -41,7 +41,7 @@ final class Meshes {
         return triangles;
     }
 
-    static List<double[]> insideOut(List<double[]> triangles) {
+    public static List<double[]> insideOut(List<double[]> triangles) {
         return triangles.stream()
                 .map(t -> new double[] {t[3], t[4], t[5], t[0], t[1], t[2], t[6], t[7], t[8]})
                 .toList();
@@ -60,7 +60,7 @@ final class Meshes {
                 .toList();
     }
 
-    static byte[] binary(List<double[]> triangles) {
+    public static byte[] binary(List<double[]> triangles) {
         ByteBuffer bytes = ByteBuffer.allocate(84 + 50 * triangles.size()).order(ByteOrder.LITTLE_ENDIAN);
         bytes.put("solid in the heading of a binary file".getBytes(StandardCharsets.US_ASCII));
         bytes.putInt(80, triangles.size());
@@ -75,7 +75,7 @@ final class Meshes {
         return bytes.array();
     }
 
-    static byte[] text(List<double[]> triangles) {
+    public static byte[] text(List<double[]> triangles) {
         StringBuilder text = new StringBuilder("solid a made-up shape\n");
         for (double[] t : triangles) {
             text.append("  facet normal 0 0 0\n    outer loop\n");

@@ -1,0 +1,60 @@
+package org.riseandgel.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Test;
+import org.riseandgel.core.quantity.Concentration;
+
+class DispersionDoseTest {
+    private final Catalogue catalogue = Catalogue.standard();
+    private final DispersionDose dose = new DispersionDose();
+    private final Given given = Given.defaultsOf(dose);
+
+    @Test
+    void elevenPhpInADispersionOfFortyPerCent() {
+        Outcome outcome = catalogue.run(dose, given);
+        // by hand: 150 × 0.11 = 16.5 g dry; ÷ 0.4 = 41.25 g; 60 % of that is water; 11 ÷ 0.4 = 27.5 php
+        assertThat(value(outcome, "dryMass")).isCloseTo(16.5, within(1e-9));
+        assertThat(value(outcome, "dispersionMass")).isCloseTo(41.25, within(1e-9));
+        assertThat(value(outcome, "waterBrought")).isCloseTo(24.75, within(1e-9));
+        assertThat(value(outcome, "dispersionPhp")).isCloseTo(27.5, within(1e-9));
+    }
+
+    @Test
+    void slipsByHand() {
+        Outcome outcome = catalogue.run(dose, given);
+        // the dry mass weighed as dispersion; 16.5 × 0.4; 60 % of 16.5; 150 ÷ 0.11
+        assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "dispersionMass")).isCloseTo(16.5, within(1e-9));
+        assertThat(wrong(outcome, Slip.MULTIPLIED_FOR_DIVIDED, "dispersionMass"))
+                .isCloseTo(6.6, within(1e-9));
+        assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "waterBrought")).isCloseTo(9.9, within(1e-9));
+        assertThat(wrong(outcome, Slip.DIVIDED_FOR_MULTIPLIED, "dryMass")).isCloseTo(1363.636, within(1e-3));
+        SlipsApart.check(dose, outcome);
+    }
+
+    @Test
+    void theCautionStandsBesideIt() {
+        assertThat(dose.cautions()).singleElement().asString().contains("toxic").contains("cleared");
+    }
+
+    @Property
+    void dryAndWaterMakeTheDispersion(@ForAll @Scale(3) @DoubleRange(min = 1, max = 99) double solids) {
+        Outcome outcome = catalogue.run(dose, given.with("solids", Concentration.ofPercent(solids)));
+        assertThat(value(outcome, "dryMass") + value(outcome, "waterBrought"))
+                .isCloseTo(value(outcome, "dispersionMass"), Percentage.withPercentage(1e-9));
+    }
+
+    private static double value(Outcome outcome, String name) {
+        return outcome.results().get(name).inBase();
+    }
+
+    private static double wrong(Outcome outcome, Slip slip, String result) {
+        return Slips.of(outcome, slip, result).inBase();
+    }
+}
