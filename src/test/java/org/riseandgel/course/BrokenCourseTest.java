@@ -5,14 +5,20 @@ import static org.riseandgel.course.SampleCourse.COURSE;
 import static org.riseandgel.course.SampleCourse.FIGURE;
 import static org.riseandgel.course.SampleCourse.LESSON;
 
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.riseandgel.bench.Calculation;
+import org.riseandgel.bench.Catalogue;
 
 /** Each kind of mistake an author can make is reported once, at its line, with what would be right. */
 class BrokenCourseTest {
+    private static final String BENCH =
+            Catalogue.standard().all().stream().map(Calculation::id).collect(Collectors.joining(", "));
+
     @Test
     void aSoundCourseHasNoProblem() {
         assertThat(SampleCourse.sound().problems()).isEmpty();
@@ -111,7 +117,7 @@ class BrokenCourseTest {
                         "calculation: foam-density",
                         "calculation: foam-weight",
                         42,
-                        "calculation: “foam-weight” is not in the bench; use one of stick-marks, foam-density, scale-batch, unit-conversion."),
+                        "calculation: “foam-weight” is not in the bench; use one of " + BENCH + "."),
                 mistake(
                         LESSON,
                         "emptyCup: 8.4 g",

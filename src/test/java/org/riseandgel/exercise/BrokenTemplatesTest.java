@@ -5,15 +5,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.riseandgel.bench.Calculation;
 import org.riseandgel.bench.Catalogue;
 
 /** Each way in which an author can go wrong, and the exact words that tell them. */
 class BrokenTemplatesTest {
+    private static final String BENCH =
+            Catalogue.standard().all().stream().map(Calculation::id).collect(Collectors.joining(", "));
+
     private static final String PATH = "exercises/sticks/straight-beaker.yaml";
     private static final String GOOD = Samples.file(Samples.BEAKER).text();
 
@@ -249,7 +254,8 @@ class BrokenTemplatesTest {
                         "unknown calculation",
                         "calculation: stick-marks",
                         "calculation: stick-mark",
-                        "15 work.stick.calculation: “stick-mark” is no calculation of the bench; there are stick-marks, foam-density, scale-batch, unit-conversion."),
+                        "15 work.stick.calculation: “stick-mark” is no calculation of the bench; there are " + BENCH
+                                + "."),
                 arguments(
                         "unknown input",
                         "      whisk: {",
