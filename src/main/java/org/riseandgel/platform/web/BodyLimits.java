@@ -8,7 +8,6 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.util.Set;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
  * How large the body of a request may be. The server's own limit is one for all addresses and has to let the largest file
@@ -25,11 +24,9 @@ public class BodyLimits {
     private final long usual;
     private final Set<String> large;
 
-    BodyLimits(
-            @ConfigProperty(name = "riseandgel.body.usual-bytes") long usual,
-            @ConfigProperty(name = "riseandgel.body.large-at") Set<String> large) {
-        this.usual = usual;
-        this.large = Set.copyOf(large);
+    BodyLimits(BodySettings settings) {
+        this.usual = settings.usualBytes();
+        this.large = Set.copyOf(settings.largeAt());
     }
 
     void watch(@Observes Filters filters) {
