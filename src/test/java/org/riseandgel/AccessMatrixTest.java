@@ -82,6 +82,10 @@ class AccessMatrixTest {
         MATRIX.put("GET /bench/stick-marks/stick", SIGNED_IN);
         MATRIX.put("POST /bench/cavity-from-mesh", SIGNED_IN);
 
+        MATRIX.put("GET /api/v1/bench", SIGNED_IN);
+        MATRIX.put("GET /api/v1/bench/{id}", SIGNED_IN);
+        MATRIX.put("POST /api/v1/bench/{id}", SIGNED_IN);
+
         MATRIX.put("GET /today", APPRENTICES);
         MATRIX.put("GET /practice", LEARNING);
         MATRIX.put("POST /practice/{skill}/draw", LEARNING);
@@ -226,7 +230,7 @@ class AccessMatrixTest {
         } else if (may) {
             problems.assertThat(answer.status()).as(told).isIn(200, 204, 303, 422);
             problems.assertThat(answer.location()).as(told).doesNotStartWith("/sign-in?next");
-        } else if (who == Who.NOBODY && route.startsWith("GET")) {
+        } else if (who == Who.NOBODY && route.startsWith("GET") && !route.contains(" /api/")) {
             problems.assertThat(answer.status()).as(told).isEqualTo(303);
             problems.assertThat(answer.location()).as(told).startsWith("/sign-in");
         } else if (who == Who.NOBODY) {
@@ -244,7 +248,7 @@ class AccessMatrixTest {
             path = path.replace("{id}", values.get("{cohort}"));
         } else if (path.startsWith("/account/sign-ins/{id}")) {
             path = path.replace("{id}", who == Who.NOBODY ? UUID.randomUUID().toString() : spareSignIn(who));
-        } else if (path.startsWith("/bench/{id}")) {
+        } else if (path.startsWith("/bench/{id}") || path.startsWith("/api/v1/bench/{id}")) {
             path = path.replace("{id}", "foam-density");
         } else if (path.endsWith("/answers/{draw}/{part}")) {
             path = "/people/" + ownerOfAnAnswer() + "/answers/" + answeredDraw() + "/" + answeredPart();
@@ -254,6 +258,9 @@ class AccessMatrixTest {
         }
         if (route.startsWith("GET")) {
             return visitor.get(path);
+        }
+        if (path.startsWith("/api/")) {
+            return visitor.postJson(path, "{}");
         }
         Map<String, String> fields =
                 Map.of("part", path.contains("/office/") ? "learns" : "1", "person", values.get("{member}"));

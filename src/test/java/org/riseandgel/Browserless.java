@@ -132,6 +132,14 @@ public final class Browserless {
                 .POST(BodyPublishers.ofString(json)));
     }
 
+    /** Sends JSON without the token: the server must refuse it. */
+    public Answer postJsonWithoutToken(String path, String json) {
+        return send(request(path)
+                .header("Content-Type", "application/json")
+                .header("Origin", base)
+                .POST(BodyPublishers.ofString(json)));
+    }
+
     /** The token that forms of this browser carry. */
     public String token() {
         if (token == null) {

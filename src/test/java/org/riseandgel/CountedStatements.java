@@ -14,7 +14,8 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /**
- * Writes down every statement that the program sends to the database from now until the end of the test:
+ * Writes down every statement that the program sends to the database from now until the end of the test, by SQL or
+ * through entities:
  *
  * <pre>{@code
  * CountedStatements counted = CountedStatements.of(dataSource);
@@ -31,6 +32,7 @@ public final class CountedStatements {
     public static CountedStatements of(AgroalDataSource injected) {
         CountedStatements counted = new CountedStatements();
         AgroalDataSource real = ClientProxy.unwrap(injected);
+        CountedEntityStatements.tell(counted.statements::add);
         QuarkusMock.installMockForInstance(counted.listening(real), injected);
         return counted;
     }

@@ -21,19 +21,28 @@ public final class Catalogue {
     /** The catalogue of this workshop. */
     public static Catalogue standard() {
         return new Catalogue(List.of(
-                new MarkStick(),
-                new MeasureFoam(),
                 new ScaleBatch(),
                 new BatchForMold(),
+                new DispersionDose(),
                 new CavityFromClay(),
                 new CavityFromWater(),
                 new CavityFromMesh(),
-                new DispersionDose(),
                 new PlanFilling(),
+                new MeasureFoam(),
+                new MarkStick(),
+                new ProfileVessel(),
+                new ForecastRise(),
+                new ForecastGel(),
+                new RunGelClock(),
                 new PlanBake(),
+                new WeighPiece(),
                 new CompareThickness(),
                 new ConvertShrinkage(),
                 new CostPiece(),
+                new CountFluoride(),
+                new CountAcid(),
+                new EstimateRoomAir(),
+                new AverageShift(),
                 new ConvertUnit()));
     }
 

@@ -147,7 +147,7 @@ public final class MarkStick implements Calculation {
         return given.choice(SHAPE).equals(TAPERED);
     }
 
-    private static Outcome.Table marks(StickMarks marks) {
+    static Outcome.Table marks(StickMarks marks) {
         return new Outcome.Table(
                 "Marks on the stick, from the floor of the vessel",
                 List.of("Mark", "Height"),

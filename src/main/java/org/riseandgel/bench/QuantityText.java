@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.core.quantity.NumberWriter;
 import org.riseandgel.core.quantity.Quantity;
@@ -18,20 +19,28 @@ public final class QuantityText {
 
     private final DecimalMark mark;
     private final NumberWriter writer;
+    private final Optional<UnitSystem> system;
 
-    private QuantityText(DecimalMark mark) {
+    private QuantityText(DecimalMark mark, Optional<UnitSystem> system) {
         this.mark = mark;
         this.writer = NumberWriter.of(mark);
+        this.system = system;
     }
 
     /** Writing with that mark. */
     public static QuantityText of(DecimalMark mark) {
-        return new QuantityText(mark);
+        return new QuantityText(mark, Optional.empty());
+    }
+
+    /** The same, with quantities written in the units of a system whatever unit they are given in. */
+    public QuantityText in(UnitSystem wanted) {
+        return new QuantityText(mark, Optional.of(wanted));
     }
 
     /** To five figures at most, without zeros that say nothing. */
     public String of(Quantity quantity, Unit unit) {
-        return of(quantity.in(unit), unit);
+        Unit shown = shown(unit);
+        return of(quantity.in(shown), shown);
     }
 
     /** As {@link #of(Quantity, Unit)}, for a number that need not be a possible quantity. */
@@ -46,7 +55,15 @@ public final class QuantityText {
 
     /** Rounded to the readability of an instrument; 0 stands for no instrument. */
     public String toReadability(Quantity quantity, Unit unit, double readability) {
-        return readability == 0 ? of(quantity, unit) : writer.with(quantity, unit, readability);
+        if (readability == 0) {
+            return of(quantity, unit);
+        }
+        double step = system.map(s -> s.readability(unit, readability)).orElse(readability);
+        return writer.with(quantity, shown(unit), step);
+    }
+
+    private Unit shown(Unit unit) {
+        return system.map(s -> s.counterpart(unit)).orElse(unit);
     }
 
     /** A text with {@code {}} for each number, filled in. */

@@ -12,7 +12,11 @@ public record Sheet(
         List<String> cautions,
         List<FieldProblem> problems,
         Worked worked,
-        String stickAddress) {
+        String stickAddress,
+        UnitSwitch units) {
+
+    /** The units shown now, and where the same sheet is in the others; absent where the person chooses a unit. */
+    public record UnitSwitch(UnitSystem shown, String otherAddress) {}
 
     /** One field of the form; options only where one is to be picked, else null; lines where a table is written, file where one is sent. */
     public record Field(

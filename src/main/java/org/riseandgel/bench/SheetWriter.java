@@ -10,9 +10,12 @@ import org.riseandgel.core.quantity.Unit;
 /** Writes an outcome out for people. */
 final class SheetWriter {
     private final QuantityText text;
+    private final QuantityText shown;
 
-    SheetWriter(QuantityText text) {
+    /** A writer of the working and the fields, and of what comes out where that is shown in units of its own. */
+    SheetWriter(QuantityText text, QuantityText shown) {
         this.text = text;
+        this.shown = shown;
     }
 
     Sheet.Worked worked(Calculation calculation, Given given, Outcome outcome) {
@@ -21,9 +24,9 @@ final class SheetWriter {
                 outcome.steps().stream().map(this::step).toList(),
                 outcome.tables().stream().map(this::table).toList(),
                 outcome.notes().stream()
-                        .map(note -> text.fill(note.text(), note.in()))
+                        .map(note -> shown.fill(note.text(), note.in()))
                         .toList(),
-                calculation.drawing(given, outcome, text).map(RawString::new).orElse(null));
+                calculation.drawing(given, outcome, shown).map(RawString::new).orElse(null));
     }
 
     /** Findings in words first; what could not be told is left out, a note says why. */
@@ -41,7 +44,7 @@ final class SheetWriter {
     private Sheet.Line line(Result result, Outcome outcome) {
         Unit unit = outcome.units().get(result.name());
         return new Sheet.Line(
-                result.label(), text.toReadability(outcome.results().get(result.name()), unit, result.readability()));
+                result.label(), shown.toReadability(outcome.results().get(result.name()), unit, result.readability()));
     }
 
     private Sheet.Step step(Outcome.Step step) {
@@ -71,7 +74,7 @@ final class SheetWriter {
             return new Sheet.Cell(cell.words(), false);
         }
         String sign = cell.unit() == Unit.ONE ? "×" : "";
-        return new Sheet.Cell(text.toReadability(cell.quantity(), cell.unit(), cell.readability()) + sign, true);
+        return new Sheet.Cell(shown.toReadability(cell.quantity(), cell.unit(), cell.readability()) + sign, true);
     }
 
     /** The field of an input, with what was typed or else its default. */

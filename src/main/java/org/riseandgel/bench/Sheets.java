@@ -11,12 +11,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.core.quantity.OutOfRangeException;
 import org.riseandgel.platform.school.SchoolSettings;
 
 /** The bench sheets: what was typed goes in, a page's worth of written-out results or of problems comes out. */
 @ApplicationScoped
 public class Sheets {
+    /** The parameter that says in which units results are shown; no input bears this name. */
+    static final String UNITS = "units";
+
     private static final int LONGEST_KEPT = 200;
 
     private final Catalogue catalogue = Catalogue.standard();
@@ -34,7 +36,7 @@ public class Sheets {
 
     /** The sheet of a calculation, worked with what was typed and with defaults for the rest; none of that id is empty. */
     public Optional<Sheet> open(String id, Map<String, String> typed) {
-        return catalogue.find(id).map(calculation -> sheet(calculation, kept(calculation, typed)));
+        return catalogue.find(id).map(calculation -> sheet(calculation, typed));
     }
 
     /**
@@ -45,68 +47,68 @@ public class Sheets {
      */
     public Sheet ofMesh(Map<String, String> typed, Path stl) throws IOException {
         Calculation calculation = catalogue.find("cavity-from-mesh").orElseThrow();
-        Map<String, String> values = kept(calculation, typed);
-        QuantityText text = QuantityText.of(settings.decimalMark());
-        GivenReading reading = meshes.read(calculation, values, stl, settings.decimalMark());
-        return sheet(calculation, values, text, reading);
+        DecimalMark mark = settings.decimalMark();
+        GivenReading reading = meshes.read(calculation, kept(calculation, typed), stl, mark);
+        return sheet(calculation, typed, Attempt.of(catalogue, calculation, reading, mark));
     }
 
     /** The volume stick for what was typed; empty when the sheet has something to mend first. */
     public Optional<Stick> stick(Map<String, String> typed) {
         Calculation stick = catalogue.find("stick-marks").orElseThrow();
         Map<String, String> values = kept(stick, typed);
-        QuantityText text = QuantityText.of(settings.decimalMark());
-        Sheet sheet = sheet(stick, values);
-        if (!sheet.isWorked()) {
-            return Optional.empty();
-        }
-        Given given = GivenReader.of(settings.decimalMark())
-                .read(stick, values)
-                .given()
-                .orElseThrow();
-        return Optional.of(Stick.of(given, text, query(values)));
+        DecimalMark mark = settings.decimalMark();
+        Attempt attempt = Attempt.at(catalogue, stick, values, mark);
+        return attempt.outcome().isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        Stick.of(attempt.given().orElseThrow(), QuantityText.of(mark), query(all(values, typed))));
     }
 
     private Sheet sheet(Calculation calculation, Map<String, String> typed) {
-        DecimalMark mark = settings.decimalMark();
-        QuantityText text = QuantityText.of(mark);
-        return sheet(calculation, typed, text, GivenReader.of(mark).read(calculation, typed));
+        Map<String, String> values = kept(calculation, typed);
+        return sheet(calculation, typed, Attempt.at(catalogue, calculation, values, settings.decimalMark()));
     }
 
-    private Sheet sheet(Calculation calculation, Map<String, String> typed, QuantityText text, GivenReading reading) {
-        if (reading.given().isEmpty()) {
-            return sheet(calculation, typed, text, reading.problems(), null);
-        }
-        Given given = reading.given().get();
-        try {
-            Outcome outcome = catalogue.run(calculation, given);
-            Sheet.Worked worked = new SheetWriter(text).worked(calculation, given, outcome);
-            return sheet(calculation, typed, text, List.of(), worked);
-        } catch (OutOfRangeException refused) {
-            FieldProblem problem =
-                    new FieldProblem(calculation.inputAt(refused.what()), text.sentence(refused.getMessage()));
-            return sheet(calculation, typed, text, List.of(problem), null);
-        }
-    }
-
-    private static Sheet sheet(
-            Calculation calculation,
-            Map<String, String> typed,
-            QuantityText text,
-            List<FieldProblem> problems,
-            Sheet.Worked worked) {
-        SheetWriter writer = new SheetWriter(text);
+    private Sheet sheet(Calculation calculation, Map<String, String> typed, Attempt attempt) {
+        Map<String, String> values = kept(calculation, typed);
+        QuantityText text = QuantityText.of(settings.decimalMark());
+        UnitSystem system = UnitSystem.of(typed.get(UNITS));
+        SheetWriter writer = new SheetWriter(text, isSwitchable(calculation) ? text.in(system) : text);
         return new Sheet(
                 calculation.id(),
                 calculation.title(),
                 calculation.purpose(),
                 calculation.inputs().stream()
-                        .map(input -> writer.field(input, typed.getOrDefault(input.name(), writer.byDefault(input))))
+                        .map(input -> writer.field(input, values.getOrDefault(input.name(), writer.byDefault(input))))
                         .toList(),
                 calculation.cautions(),
-                problems,
-                worked,
-                calculation instanceof MarkStick ? "/bench/stick-marks/stick?" + query(typed) : null);
+                attempt.problems(),
+                attempt.outcome()
+                        .map(outcome ->
+                                writer.worked(calculation, attempt.given().orElseThrow(), outcome))
+                        .orElse(null),
+                calculation instanceof MarkStick ? "/bench/stick-marks/stick?" + query(all(values, typed)) : null,
+                isSwitchable(calculation) ? unitSwitch(calculation, values, system) : null);
+    }
+
+    /** Where a result is in the unit that the person chose, no other unit is put in its place. */
+    private static boolean isSwitchable(Calculation calculation) {
+        return calculation.results().stream().allMatch(result -> result.unit() != null);
+    }
+
+    private static Sheet.UnitSwitch unitSwitch(Calculation calculation, Map<String, String> values, UnitSystem system) {
+        Map<String, String> other = new LinkedHashMap<>(values);
+        other.put(UNITS, system.other().id());
+        return new Sheet.UnitSwitch(system, "/bench/" + calculation.id() + "?" + query(other));
+    }
+
+    /** The values, and the units in which the sheet is shown where these were asked for. */
+    private static Map<String, String> all(Map<String, String> values, Map<String, String> typed) {
+        Map<String, String> all = new LinkedHashMap<>(values);
+        if (typed.containsKey(UNITS)) {
+            all.put(UNITS, UnitSystem.of(typed.get(UNITS)).id());
+        }
+        return all;
     }
 
     /** What was typed for the inputs of the calculation, and nothing else. */

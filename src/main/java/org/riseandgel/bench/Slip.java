@@ -48,6 +48,30 @@ public enum Slip {
     DISPERSION_FOR_DRY("dispersion-for-dry", "Dispersion taken for dry salt", "Only part of a dispersion is salt."),
     WRONG_WHOLE("wrong-whole", "Percent of the wrong whole", "A percentage counts on what it was taken of."),
     SQUARE_LEFT_OUT("square-left-out", "Square left out", "Twice as thick takes four times as long, not twice."),
+    DOSE_LEFT_OUT("dose-left-out", "Dose left out", "More gelling agent gels sooner, less gels later."),
+    TEMPERATURE_LEFT_OUT("temperature-left-out", "Temperature left out", "Cold foam gels later, warm foam sooner."),
+    COLD_FOR_WARM("cold-for-warm", "Cold and warm turned round", "Cold foam gels later, not sooner."),
+    MIDDLE_FOR_EARLY(
+            "middle-for-early",
+            "Middle taken for the early end",
+            "Half of all batches gel before the middle: plan with the early end."),
+    START_FOR_END("start-for-end", "Start taken for end", "The last step takes its time too."),
+    DURATIONS_ADDED(
+            "durations-added",
+            "Durations added up",
+            "Steps that overlap or wait for each other do not add up: the end of the last one counts."),
+    ONE_ATOM("one-atom", "One counted instead of all", "Count how many there are in one unit of the salt."),
+    PURITY_LEFT_OUT("purity-left-out", "Purity left out", "Only the pure part of the product is salt."),
+    AIR_CHANGE_LEFT_OUT("air-change-left-out", "Air change left out", "Fresh air carries some of the dust away."),
+    SETTLED_FOR_NOW("settled-for-now", "Final level taken for now", "The air needs time to get to its final level."),
+    MINUTES_FOR_HOURS("minutes-for-hours", "Minutes and hours mixed", "An hour has 60 minutes."),
+    TOTAL_FOR_EIGHT(
+            "total-for-eight",
+            "Divided by the hours worked",
+            "The average is always over 8 hours, whatever was worked."),
+    TIMES_LEFT_OUT("times-left-out", "Times left out", "Each air counts by how long it was breathed."),
+    PERCENT_AS_NUMBER("percent-as-number", "Percent taken as it stands", "2 % is 0.02, not 2."),
+    DRY_FOR_LEFT("dry-for-left", "Share dried taken for share left", "What is gone and what is left make 100 %."),
     ROUNDED_EARLY("rounded-early", "Rounded before the last step", "Carry all figures to the end and round once.");
 
     private final String id;

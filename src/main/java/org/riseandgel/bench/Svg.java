@@ -36,6 +36,10 @@ final class Svg {
                 look, number(x), number(y), number(width), number(height));
     }
 
+    Svg dot(String look, double x, double y, double radius) {
+        return write("<circle class=\"%s\" cx=\"%s\" cy=\"%s\" r=\"%s\"/>", look, number(x), number(y), number(radius));
+    }
+
     /** A closed or open line through points, x and y in turn. */
     Svg path(String look, boolean closed, double... points) {
         StringBuilder way = new StringBuilder();

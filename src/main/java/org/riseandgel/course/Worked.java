@@ -39,7 +39,7 @@ record Worked(
     /** A result as people read it, rounded to the readability of its instrument. */
     static String written(Outcome outcome, Result result, DecimalMark mark) {
         Unit unit = result.unit() == null ? outcome.units().get(result.name()) : result.unit();
-        return QuantityText.of(mark).toReadability(outcome.results().get(result.name()), unit, result.readability());
+        return QuantityText.of(mark).toReadability(outcome.told(result.name()), unit, result.readability());
     }
 
     /**

@@ -8,11 +8,14 @@ import java.util.UUID;
 import org.riseandgel.bench.Slip;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.Verdict;
 import org.riseandgel.platform.school.SchoolSettings;
 import org.riseandgel.platform.sql.Row;
 import org.riseandgel.platform.sql.Sql;
 
-/** The answers of a person, newest first, a page at a time. */
+/**
+ * The answers of a person, newest first, a page at a time. By SQL, as answers are stored: their table has no entity.
+ */
 @ApplicationScoped
 public class AnswerHistory {
     /** How many answers make a page. */
@@ -65,7 +68,7 @@ public class AnswerHistory {
                 row.text("version"),
                 row.text("skill"),
                 row.longNumber("seed"),
-                DrawStore.answerRow(row));
+                DrawRows.answer(row));
     }
 
     private AnswerLine line(Found found, DecimalMark mark) {
@@ -82,6 +85,7 @@ public class AnswerHistory {
                 answer.expected(),
                 VerdictWords.of(answer.verdict()),
                 Optional.ofNullable(answer.slip())
+                        .filter(slip -> answer.verdict().equals(Verdict.SLIP.name()))
                         .flatMap(Slip::byId)
                         .map(Slip::title)
                         .orElse(""),

@@ -10,7 +10,7 @@ import java.util.UUID;
  * @param exercise title of the exercise
  * @param prompt the question, with its numbers
  * @param read the number and unit that were read from what was typed
- * @param slip title of the slip; empty when none was recognised
+ * @param slip title of the slip; empty unless the verdict names one
  */
 public record AnswerLine(
         UUID draw,

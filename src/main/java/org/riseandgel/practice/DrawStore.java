@@ -1,16 +1,15 @@
 package org.riseandgel.practice;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.sql.SQLException;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.riseandgel.platform.sql.Row;
 import org.riseandgel.platform.sql.Sql;
 
-/** Draws and answers in the database. */
+/**
+ * Draws and answers in the database. By SQL, because storing an answer is one statement that an entity could not send:
+ * it inserts, moves the standing and ends the draw on one condition, in one journey.
+ */
 @ApplicationScoped
 class DrawStore {
     private static final String LOAD =
@@ -79,7 +78,7 @@ class DrawStore {
 
     /** The draw of that person, with its answers and the standing as they are at this one moment. */
     Optional<StoredDraw> load(UUID person, UUID draw) {
-        return fold(sql.list(LOAD, DrawStore::drawRow, draw, person));
+        return DrawRows.fold(sql.list(LOAD, DrawRows::draw, draw, person));
     }
 
     /** The open draw of a skill at a level. */
@@ -187,74 +186,5 @@ class DrawStore {
                 row -> row.text("source_text"),
                 exercise,
                 version);
-    }
-
-    private static StoredDraw drawRow(Row row) throws SQLException {
-        return new StoredDraw(
-                row.uuid("id"),
-                row.uuid("person_id"),
-                row.text("exercise_id"),
-                row.text("version"),
-                row.text("skill"),
-                row.number("draw_level"),
-                row.longNumber("seed"),
-                row.instant("drawn_at"),
-                row.instant("finished_at"),
-                row.number("hints_shown"),
-                row.instant("answered_at") == null ? List.of() : List.of(answerRow(row)),
-                standingRow(row));
-    }
-
-    static StoredAnswer answerRow(Row row) throws SQLException {
-        return new StoredAnswer(
-                row.number("part"),
-                row.text("typed"),
-                row.text("read_value"),
-                row.text("read_unit"),
-                row.text("read_figures"),
-                row.text("verdict"),
-                row.text("slip"),
-                row.text("expected"),
-                row.number("hints"),
-                row.instant("shown_at"),
-                row.instant("answered_at"),
-                row.text("core_version"));
-    }
-
-    static Standing standingRow(Row row) throws SQLException {
-        if (row.instant("last_at") == null) {
-            return Standing.NONE;
-        }
-        return new Standing(
-                row.number("answers"),
-                row.number("right_answers"),
-                row.decimal("average"),
-                row.number("days"),
-                row.date("last_day"),
-                row.instant("last_at"),
-                row.number("wrong_in_row"),
-                row.number("right_in_row"),
-                new Ladder(row.number("level"), row.number("rung"), row.number("run")));
-    }
-
-    /** One row for each answer becomes one draw with all of them. */
-    private static Optional<StoredDraw> fold(List<StoredDraw> rows) {
-        List<StoredAnswer> answers = new ArrayList<>();
-        rows.forEach(row -> answers.addAll(row.answers()));
-        return rows.stream()
-                .findFirst()
-                .map(row -> new StoredDraw(
-                        row.id(),
-                        row.person(),
-                        row.exercise(),
-                        row.version(),
-                        row.skill(),
-                        row.level(),
-                        row.seed(),
-                        row.drawnAt(),
-                        row.finishedAt(),
-                        row.hintsShown(),
-                        List.copyOf(answers),
-                        row.standing()));
     }
 }

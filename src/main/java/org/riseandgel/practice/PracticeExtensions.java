@@ -22,9 +22,9 @@ final class PracticeExtensions {
         };
     }
 
-    /** A text in the paragraphs that its blank lines make. */
+    /** The lines of a text, each of which is a paragraph. */
     static List<String> paragraphs(String text) {
-        return text.strip().lines().toList();
+        return text.lines().map(String::strip).filter(line -> !line.isEmpty()).toList();
     }
 
     /** The beginning of a long text, cut between words. */

@@ -11,7 +11,10 @@ import java.util.UUID;
 import org.riseandgel.platform.sql.Row;
 import org.riseandgel.platform.sql.Sql;
 
-/** Where people stand, read from the standings alone and never from the answers. One statement for each question. */
+/**
+ * Where people stand, read from the standings alone and never from the answers. By SQL, so that each question is one
+ * statement, for one person or for a whole board.
+ */
 @ApplicationScoped
 public class Standings {
     private static final String COLUMNS =
@@ -77,6 +80,6 @@ public class Standings {
     }
 
     private static StandingView view(Row row) throws SQLException {
-        return StandingView.of(row.text("skill"), DrawStore.standingRow(row), row.text("last_verdict"));
+        return StandingView.of(row.text("skill"), DrawRows.standing(row), row.text("last_verdict"));
     }
 }

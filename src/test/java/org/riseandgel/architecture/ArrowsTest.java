@@ -2,6 +2,7 @@ package org.riseandgel.architecture;
 
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.CanBeAnnotated.Predicates.annotatedWith;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -12,6 +13,8 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Table;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -110,6 +113,39 @@ class ArrowsTest {
         // The same rule turned against a package that really has arrows: it must fail, or the rules above prove
         // nothing.
         assertThat(knowsOnly("bench", List.of()).evaluate(HOUSE).hasViolation()).isTrue();
+    }
+
+    @TestFactory
+    List<DynamicTest> entitiesNeverLeaveTheirFeature() {
+        return MAY_KNOW.keySet().stream()
+                .map(name -> DynamicTest.dynamicTest(
+                        name, () -> entitiesStayIn(ROOT + name).check(HOUSE)))
+                .toList();
+    }
+
+    @Test
+    void anEntityThatLeavesIsFound() {
+        // The account keeps its entities in a package that its other packages use: drawn that tight, the rule must
+        // fail.
+        assertThat(entitiesStayIn(ROOT + "account.store").evaluate(HOUSE).hasViolation())
+                .isTrue();
+    }
+
+    @Test
+    void noTableHasTwoEntities() {
+        assertThat(HOUSE.stream()
+                        .filter(type -> type.isAnnotatedWith(Entity.class))
+                        .map(type -> type.getAnnotationOfType(Table.class).name()))
+                .contains("school", "person", "cohort", "cohort_member", "sign_in", "audit_entry", "lesson_read")
+                .doesNotHaveDuplicates();
+    }
+
+    private static ArchRule entitiesStayIn(String home) {
+        return noClasses()
+                .that()
+                .resideOutsideOfPackage(home + "..")
+                .should()
+                .dependOnClassesThat(resideInAPackage(home + "..").and(annotatedWith(Entity.class)));
     }
 
     private static ArchRule knowsOnly(String name, List<String> others) {

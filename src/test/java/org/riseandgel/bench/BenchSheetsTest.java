@@ -68,6 +68,40 @@ class BenchSheetsTest {
     }
 
     @Test
+    void resultsAreShownInUsUnitsAndTheLinksKeepThem() {
+        String asked = "emptyCup=12&fullCup=50&cupVolume=" + typed("0.2 L");
+        Document page = opened("/bench/foam-density?units=us&" + asked, 200);
+        // by hand: 0.19 g/mL = 190 kg/m³ = 190 × 0.3048³ ÷ 0.45359237 lb/ft³ = 11.861 lb/ft³, to 0.05
+        assertThat(page.select(".results dd").eachText()).containsExactly("11.85 lb/ft³", "5.4");
+        assertThat(page.select("form input[name=units]").attr("value")).isEqualTo("us");
+        assertThat(page.select("details .working").text()).contains("0.19 g/mL");
+        Document back = opened(page.selectFirst("a[data-units]").attr("href"), 200);
+        assertThat(back.select(".results dd").eachText()).containsExactly("0.190 g/mL", "5.4");
+        assertThat(back.getElementById("cupVolume").attr("value")).isEqualTo("0.2 L");
+        assertThat(back.selectFirst("a[data-units]").attr("href")).contains("units=us");
+    }
+
+    @Test
+    void theStickKeepsTheUnitsForTheWayBack() {
+        Document sheet = opened("/bench/stick-marks?units=us&depth=20", 200);
+        assertThat(sheet.select(".results dd").first().text()).endsWith(" in");
+        assertThat(sheet.select("figure desc").text()).contains(" in").doesNotContain(" cm");
+        Document stick =
+                opened(sheet.selectFirst("a[href^=/bench/stick-marks/stick]").attr("href"), 200);
+        assertThat(stick.select(".crumbs a[href*=units=us]")).hasSize(1);
+    }
+
+    @Test
+    void whereAPersonChoosesTheUnitNothingIsSwitched() {
+        Document page = opened("/bench/unit-conversion?units=us", 200);
+        assertThat(page.select("a[data-units], input[name=units]")).isEmpty();
+        assertThat(page.select(".results dd").text())
+                .isEqualTo(opened("/bench/unit-conversion", 200)
+                        .select(".results dd")
+                        .text());
+    }
+
+    @Test
     void theWorkingStartsWithWhatWasGivenInAnotherUnit() {
         Document page = opened("/bench/stick-marks?bottomDiameter=" + typed("4 3/4 in"), 200);
         assertThat(page.select("details .working li").first().text())

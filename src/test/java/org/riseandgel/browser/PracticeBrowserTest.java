@@ -3,9 +3,11 @@ package org.riseandgel.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -66,6 +68,7 @@ class PracticeBrowserTest {
         handIn();
         assertThat(verdict()).contains(made.slip().title());
         assertThat(storedVerdicts(visitor.draw())).isEqualTo("SLIP");
+        picture();
     }
 
     @Test
@@ -148,6 +151,15 @@ class PracticeBrowserTest {
             assertThat(instructor.find("main").innerText())
                     .contains("Fintan Oake")
                     .contains(typed);
+        }
+    }
+
+    /** The picture in the README is made by this test: -Dpicture.file=docs/practice.png */
+    private void picture() {
+        String file = System.getProperty("picture.file");
+        if (file != null) {
+            visitor.page().setViewportSize(1180, 1180);
+            visitor.page().screenshot(new Page.ScreenshotOptions().setPath(Path.of(file)));
         }
     }
 

@@ -58,7 +58,7 @@ class PracticePagesTest {
                         SELECT answers, right_answers, average, days, last_day, last_at, wrong_in_row, right_in_row,
                                level, rung, run
                         FROM skill_standing WHERE person_id = ? AND skill = ?""",
-                        DrawStore::standingRow,
+                        DrawRows::standing,
                         anouk.id,
                         SKILL)
                 .orElse(Standing.NONE);

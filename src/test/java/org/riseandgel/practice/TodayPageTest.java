@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.util.List;
 import java.util.UUID;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
@@ -81,6 +82,22 @@ class TodayPageTest {
         assertThat(count("answered_at < now() - interval '20 days'")).isPositive();
         assertThat(count("answered_at > now() + interval '1 minute'")).isZero();
         assertThat(count("shown_at > answered_at")).isZero();
+    }
+
+    @Test
+    void inTheDemoSchoolOnePersonIsStuckInOneSkill() {
+        List<String> stuck = sql.list(
+                """
+                SELECT person_id || ' ' || skill AS who FROM (
+                    SELECT a.person_id, d.skill, a.verdict, row_number() OVER (
+                        PARTITION BY a.person_id, d.skill ORDER BY a.answered_at DESC, a.part DESC) AS back
+                    FROM answer a JOIN draw d ON d.id = a.draw_id
+                    WHERE a.answered_at < now() - interval '20 hours') history
+                WHERE back <= 3
+                GROUP BY person_id, skill
+                HAVING count(*) = 3 AND bool_and(verdict <> 'RIGHT')""",
+                row -> row.text("who"));
+        assertThat(stuck).containsExactly(DemoPeople.CELESTE + " stick-marks-tapered");
     }
 
     private int count(String which) {

@@ -1,11 +1,16 @@
 package org.riseandgel.account.office;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.account.Roles;
-import org.riseandgel.platform.sql.Sql;
+import org.riseandgel.account.store.CohortEntity;
+import org.riseandgel.account.store.CohortRepository;
+import org.riseandgel.account.store.PersonEntity;
+import org.riseandgel.account.store.PersonRepository;
+import org.riseandgel.platform.school.SchoolSettings;
 
 /** What the office looks up about people and cohorts. */
 @ApplicationScoped
@@ -13,10 +18,16 @@ class Directory {
     /** More people than this are not listed at once; the search narrows them. */
     static final int MOST = 200;
 
-    private final Sql sql;
+    private final PersonRepository persons;
+    private final CohortRepository cohorts;
+    private final EntityManager entities;
+    private final SchoolSettings school;
 
-    Directory(Sql sql) {
-        this.sql = sql;
+    Directory(PersonRepository persons, CohortRepository cohorts, EntityManager entities, SchoolSettings school) {
+        this.persons = persons;
+        this.cohorts = cohorts;
+        this.entities = entities;
+        this.school = school;
     }
 
     /** A person in the list. */
@@ -40,83 +51,57 @@ class Directory {
      * @param state "on" for those who can sign in, "off" for the disabled, else all
      */
     List<Line> search(String text, String role, String state) {
-        String pattern = "%" + text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_") + "%";
-        return sql.list(
-                """
-                SELECT p.id, p.display_name, p.sign_in_name, p.disabled_at,
-                       ARRAY(SELECT r.role FROM person_role r WHERE r.person_id = p.id ORDER BY r.role) AS roles
-                FROM person p
-                WHERE (p.display_name ILIKE ? OR p.sign_in_name ILIKE ?)
-                  AND (? = '' OR EXISTS (SELECT 1 FROM person_role r WHERE r.person_id = p.id AND r.role = ?))
-                  AND (? = '' OR ? = CASE WHEN p.disabled_at IS NULL THEN 'on' ELSE 'off' END)
-                ORDER BY lower(p.display_name), p.id
-                LIMIT ?
-                """,
-                row -> new Line(
-                        row.uuid("id"),
-                        row.text("display_name"),
-                        row.text("sign_in_name"),
-                        row.texts("roles"),
-                        row.instant("disabled_at") != null),
-                pattern,
-                pattern,
-                role,
-                role,
-                state,
-                state,
-                MOST + 1);
+        return persons.search(text, role, state, MOST + 1).stream()
+                .map(Directory::line)
+                .toList();
     }
 
     /** The cohorts of a person, by name. */
     List<Membership> cohortsOf(UUID person) {
-        return sql.list(
-                """
-                SELECT c.id, c.name, '' AS sign_in_name, m.part FROM cohort_member m JOIN cohort c ON c.id = m.cohort_id
-                WHERE m.person_id = ? AND m.left_at IS NULL ORDER BY lower(c.name), m.part
-                """,
-                row -> new Membership(row.uuid("id"), row.text("name"), "", row.text("part")),
-                person);
+        return entities.createQuery(
+                        """
+                        select c.id, c.name, '', m.part
+                        from CohortMemberEntity m join CohortEntity c on c.id = m.cohortId
+                        where m.personId = ?1 and m.leftAt is null order by lower(c.name), m.part
+                        """,
+                        Membership.class)
+                .setParameter(1, person)
+                .getResultList();
     }
 
     /** The people of a cohort, instructors first. */
     List<Membership> membersOf(UUID cohort) {
-        return sql.list(
-                """
-                SELECT p.id, p.display_name, p.sign_in_name, m.part
-                FROM cohort_member m JOIN person p ON p.id = m.person_id
-                WHERE m.cohort_id = ? AND m.left_at IS NULL ORDER BY m.part DESC, lower(p.display_name), p.id
-                """,
-                row -> new Membership(
-                        row.uuid("id"), row.text("display_name"), row.text("sign_in_name"), row.text("part")),
-                cohort);
+        return entities.createQuery(
+                        """
+                        select p.id, p.displayName, p.signInName, m.part
+                        from CohortMemberEntity m join PersonEntity p on p.id = m.personId
+                        where m.cohortId = ?1 and m.leftAt is null order by m.part desc, lower(p.displayName), p.id
+                        """,
+                        Membership.class)
+                .setParameter(1, cohort)
+                .getResultList();
     }
 
     /** The people with these sign-in names. */
     List<Found> withSignInNames(List<String> names) {
-        return sql.list(
-                """
-                SELECT p.id, p.sign_in_name,
-                       ARRAY(SELECT r.role FROM person_role r WHERE r.person_id = p.id) AS roles
-                FROM person p WHERE p.sign_in_name = ANY (?)
-                """,
-                row -> new Found(row.uuid("id"), row.text("sign_in_name"), row.texts("roles")),
-                (Object) names.toArray(String[]::new));
+        return persons.bySignInNames(names).stream()
+                .map(p -> new Found(p.id(), p.signInName(), List.copyOf(p.roles())))
+                .toList();
     }
 
     /** The cohort with this name, whatever its capitals. */
     Optional<UUID> cohortNamed(String name) {
-        return sql.first("SELECT id FROM cohort WHERE lower(name) = lower(?)", row -> row.uuid("id"), name);
+        return cohorts.named(name).map(CohortEntity::id);
     }
 
     /** Whether another person who can sign in has the office role. Holds the school's row, so that two cannot leave. */
     boolean hasAnotherOffice(UUID person) {
-        sql.first("SELECT id FROM school FOR UPDATE", row -> row.number("id"));
-        return sql.any(
-                """
-                SELECT 1 FROM person p JOIN person_role r ON r.person_id = p.id
-                WHERE r.role = ? AND p.disabled_at IS NULL AND p.id <> ? LIMIT 1
-                """,
-                Roles.OFFICE,
-                person);
+        school.hold();
+        return persons.hasAnother(Roles.OFFICE, person);
+    }
+
+    private static Line line(PersonEntity p) {
+        List<String> roles = p.roles().stream().sorted().toList();
+        return new Line(p.id(), p.displayName(), p.signInName(), roles, p.disabledAt() != null);
     }
 }

@@ -6,16 +6,27 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
-import org.riseandgel.platform.sql.Sql;
+import org.riseandgel.account.store.CohortEntity;
+import org.riseandgel.account.store.CohortMemberRepository;
+import org.riseandgel.account.store.CohortRepository;
+import org.riseandgel.account.store.PersonEntity;
+import org.riseandgel.account.store.PersonRepository;
 
-/** Writes people, their roles and their cohorts into the tables. Runs in the caller's transaction. */
+/**
+ * Writes people, their roles and their cohorts into the tables. Runs in the caller's transaction, in which they are there
+ * at once, also for SQL that is sent past the entities.
+ */
 @ApplicationScoped
 public class Enrolment {
-    private final Sql sql;
+    private final PersonRepository persons;
+    private final CohortRepository cohorts;
+    private final CohortMemberRepository members;
     private final Clock clock;
 
-    Enrolment(Sql sql, Clock clock) {
-        this.sql = sql;
+    Enrolment(PersonRepository persons, CohortRepository cohorts, CohortMemberRepository members, Clock clock) {
+        this.persons = persons;
+        this.cohorts = cohorts;
+        this.members = members;
         this.clock = clock;
     }
 
@@ -53,57 +64,36 @@ public class Enrolment {
     /** Adds people; a sign-in name that is taken is refused by the database. */
     public void add(List<NewPerson> people) {
         Instant now = clock.instant();
-        sql.changeEach(
-                """
-                INSERT INTO person (id, sign_in_name, display_name, password_hash, must_change, one_time_until,
-                    created_at, created_by)
-                VALUES (?, ?, ?, ?, ?, ?, ?, ?)
-                """,
-                people.stream().map(p -> values(p, now)).toList());
-        sql.changeEach(
-                "INSERT INTO person_role (person_id, role) VALUES (?, ?)",
-                people.stream()
-                        .flatMap(p -> p.roles().stream().map(role -> new Object[] {p.id(), role}))
-                        .toList());
+        List<PersonEntity> added = people.stream().map(p -> entity(p, now)).toList();
+        persons.persist(added);
+        persons.flush();
+        // Nobody changes them any more in this transaction, and every later query would look thousands through.
+        added.forEach(persons.getEntityManager()::detach);
     }
 
-    /** Adds a cohort. */
+    /** Adds a cohort; a name that is taken is refused by the database. */
     public void addCohort(UUID id, String name) {
-        sql.change("INSERT INTO cohort (id, name, created_at) VALUES (?, ?, ?)", id, name, clock.instant());
+        cohorts.persistAndFlush(new CohortEntity(id, name, clock.instant()));
     }
 
     /** Lets a person learn or teach in a cohort from now on; nothing happens if that is so already. */
     public boolean join(UUID cohort, UUID person, Part part) {
-        return sql.change(
-                        """
-                        INSERT INTO cohort_member (id, cohort_id, person_id, part, joined_at) VALUES (?, ?, ?, ?, ?)
-                        ON CONFLICT (cohort_id, person_id, part) WHERE left_at IS NULL DO NOTHING
-                        """,
-                        UUID.randomUUID(),
-                        cohort,
-                        person,
-                        part.word(),
-                        clock.instant())
-                == 1;
+        return members.join(cohort, person, part.word(), clock.instant());
     }
 
     /** Ends a membership now; its past stays. */
     public boolean leave(UUID cohort, UUID person, Part part) {
-        return sql.change(
-                        """
-                        UPDATE cohort_member SET left_at = greatest(joined_at, ?)
-                        WHERE cohort_id = ? AND person_id = ? AND part = ? AND left_at IS NULL
-                        """,
-                        clock.instant(),
-                        cohort,
-                        person,
-                        part.word())
-                == 1;
+        return members.leave(cohort, person, part.word(), clock.instant());
     }
 
-    private static Object[] values(NewPerson p, Instant now) {
-        return new Object[] {
-            p.id(), p.signInName(), p.displayName(), p.passwordHash(), p.until() != null, p.until(), now, p.by()
-        };
+    private static PersonEntity entity(NewPerson p, Instant now) {
+        PersonEntity person = new PersonEntity(p.id(), p.signInName(), p.displayName(), now, p.by());
+        if (p.until() == null) {
+            person.takePassword(p.passwordHash());
+        } else {
+            person.takeOneTimePassword(p.passwordHash(), p.until());
+        }
+        person.haveRoles(p.roles());
+        return person;
     }
 }

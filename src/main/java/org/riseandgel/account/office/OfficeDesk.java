@@ -18,8 +18,8 @@ import org.riseandgel.account.signin.Credentials;
 import org.riseandgel.account.signin.EndReason;
 import org.riseandgel.account.signin.SignIns;
 import org.riseandgel.account.signin.Throttle;
+import org.riseandgel.account.store.PersonRepository;
 import org.riseandgel.platform.audit.AuditLog;
-import org.riseandgel.platform.sql.Sql;
 
 /** What the office does to people's accounts. Each act is one transaction with its audit entry. */
 @ApplicationScoped
@@ -27,7 +27,7 @@ class OfficeDesk {
     static final String LAST_OFFICE = "This is the only office account that can sign in. Give another person the office"
             + " role first, so that the school is never locked out.";
 
-    private final Sql sql;
+    private final PersonRepository persons;
     private final Directory directory;
     private final Enrolment enrolment;
     private final Credentials credentials;
@@ -38,7 +38,7 @@ class OfficeDesk {
     private final Clock clock;
 
     OfficeDesk(
-            Sql sql,
+            PersonRepository persons,
             Directory directory,
             Enrolment enrolment,
             Credentials credentials,
@@ -47,7 +47,7 @@ class OfficeDesk {
             Throttle throttle,
             AuditLog audit,
             Clock clock) {
-        this.sql = sql;
+        this.persons = persons;
         this.directory = directory;
         this.enrolment = enrolment;
         this.credentials = credentials;
@@ -84,8 +84,7 @@ class OfficeDesk {
         if (person.roles().contains(Roles.OFFICE) && !directory.hasAnotherOffice(person.id())) {
             return Optional.of(LAST_OFFICE);
         }
-        sql.change(
-                "UPDATE person SET disabled_at = ? WHERE id = ? AND disabled_at IS NULL", clock.instant(), person.id());
+        persons.get(person.id()).disable(clock.instant());
         signIns.endAllOf(person.id(), EndReason.DISABLED);
         audit.note(by, "person-disabled", person.id().toString(), "");
         return Optional.empty();
@@ -93,7 +92,7 @@ class OfficeDesk {
 
     @Transactional
     void enable(PersonView person, UUID by) {
-        sql.change("UPDATE person SET disabled_at = NULL WHERE id = ?", person.id());
+        persons.get(person.id()).enable();
         audit.note(by, "person-enabled", person.id().toString(), "");
     }
 
@@ -114,12 +113,7 @@ class OfficeDesk {
         if (losesOffice && !person.isDisabled() && !directory.hasAnotherOffice(person.id())) {
             return Optional.of(LAST_OFFICE);
         }
-        sql.change("DELETE FROM person_role WHERE person_id = ?", person.id());
-        sql.changeEach(
-                "INSERT INTO person_role (person_id, role) VALUES (?, ?)",
-                Set.copyOf(roles).stream()
-                        .map(role -> new Object[] {person.id(), role})
-                        .toList());
+        persons.hold(person.id()).haveRoles(roles);
         signIns.endAllOf(person.id(), EndReason.ROLE_CHANGED);
         String change = new TreeSet<>(person.roles()) + " to " + new TreeSet<>(roles);
         audit.note(by, "roles-changed", person.id().toString(), change);

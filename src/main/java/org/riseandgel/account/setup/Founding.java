@@ -18,7 +18,10 @@ import org.riseandgel.platform.school.School;
 import org.riseandgel.platform.school.SchoolSettings;
 import org.riseandgel.platform.sql.Sql;
 
-/** Sets the school up, once, and erases the demo school. */
+/**
+ * Sets the school up, once, and erases the demo school. Erasing is a function of the database, called by SQL, because
+ * the application itself has no right to delete.
+ */
 @ApplicationScoped
 public class Founding {
     private static final String DEMO_EMERGENCY =
@@ -54,7 +57,7 @@ public class Founding {
 
     /** Whether there is a school, asked of the database itself. */
     public boolean isFounded() {
-        return sql.any("SELECT 1 FROM school");
+        return settings.isFounded();
     }
 
     /** Whether the demo school may be shown: only to this computer. */

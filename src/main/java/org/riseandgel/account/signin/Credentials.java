@@ -1,28 +1,25 @@
 package org.riseandgel.account.signin;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.sql.SQLException;
+import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.account.password.OneTimePassword;
 import org.riseandgel.account.password.Passwords;
-import org.riseandgel.platform.sql.Row;
-import org.riseandgel.platform.sql.Sql;
+import org.riseandgel.account.store.PersonEntity;
+import org.riseandgel.account.store.PersonRepository;
 
 /** What is stored to prove who somebody is. */
 @ApplicationScoped
 public class Credentials {
-    private static final String COLUMNS =
-            "SELECT id, sign_in_name, password_hash, must_change, one_time_until, disabled_at FROM person";
-
-    private final Sql sql;
+    private final PersonRepository persons;
     private final Passwords passwords;
     private final Clock clock;
 
-    Credentials(Sql sql, Passwords passwords, Clock clock) {
-        this.sql = sql;
+    Credentials(PersonRepository persons, Passwords passwords, Clock clock) {
+        this.persons = persons;
         this.passwords = passwords;
         this.clock = clock;
     }
@@ -36,44 +33,38 @@ public class Credentials {
     }
 
     Optional<Credential> byName(String signInName) {
-        return sql.first(COLUMNS + " WHERE sign_in_name = ?", Credentials::read, signInName);
+        return persons.bySignInName(signInName).map(Credentials::read);
     }
 
     Optional<Credential> of(UUID person) {
-        return sql.first(COLUMNS + " WHERE id = ?", Credentials::read, person);
+        return persons.findByIdOptional(person).map(Credentials::read);
     }
 
     /** Stores a password that the person chose; a one-time password is spent with it. */
+    @Transactional
     void choose(UUID person, String password) {
-        sql.change(
-                "UPDATE person SET password_hash = ?, must_change = false, one_time_until = NULL WHERE id = ?",
-                passwords.hash(password),
-                person);
+        String hash = passwords.hash(password);
+        persons.get(person).takePassword(hash);
     }
 
     /** Stores the same password with today's rounds. */
+    @Transactional
     void renew(UUID person, String password) {
-        sql.change("UPDATE person SET password_hash = ? WHERE id = ?", passwords.hash(password), person);
+        String hash = passwords.hash(password);
+        persons.get(person).renewHash(hash);
     }
 
     /** Gives a person a new one-time password and returns it; it is kept nowhere else. */
+    @Transactional
     public String giveOneTime(UUID person) {
         String password = OneTimePassword.make();
-        sql.change(
-                "UPDATE person SET password_hash = ?, must_change = true, one_time_until = ? WHERE id = ?",
-                passwords.hashOneTime(password),
-                clock.instant().plus(OneTimePassword.LASTS),
-                person);
+        String hash = passwords.hashOneTime(password);
+        persons.get(person).takeOneTimePassword(hash, clock.instant().plus(OneTimePassword.LASTS));
         return password;
     }
 
-    private static Credential read(Row row) throws SQLException {
+    private static Credential read(PersonEntity p) {
         return new Credential(
-                row.uuid("id"),
-                row.text("sign_in_name"),
-                row.text("password_hash"),
-                row.flag("must_change"),
-                row.instant("one_time_until"),
-                row.instant("disabled_at") != null);
+                p.id(), p.signInName(), p.passwordHash(), p.mustChange(), p.oneTimeUntil(), p.disabledAt() != null);
     }
 }

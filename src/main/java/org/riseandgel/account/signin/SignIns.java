@@ -23,7 +23,8 @@ public class SignIns {
 
     private static final int MOST_REMEMBERED = 20_000;
 
-    private final SignInStore store;
+    private final SignInCheck check;
+    private final SignInRepository table;
     private final Caller caller;
     private final Clock clock;
     private final Cache<ByteBuffer, Optional<SignIn>> remembered = Caffeine.newBuilder()
@@ -31,8 +32,9 @@ public class SignIns {
             .maximumSize(MOST_REMEMBERED)
             .build();
 
-    SignIns(SignInStore store, Caller caller, Clock clock) {
-        this.store = store;
+    SignIns(SignInCheck check, SignInRepository table, Caller caller, Clock clock) {
+        this.check = check;
+        this.table = table;
         this.caller = caller;
         this.clock = clock;
     }
@@ -40,7 +42,7 @@ public class SignIns {
     /** Opens a sign-in and returns the id for the cookie. */
     String open(UUID person) {
         String id = SignInId.make();
-        store.add(SignInId.hash(id), person, clock.instant(), caller.address(), caller.browser());
+        table.open(SignInId.hash(id), person, clock.instant(), caller.address(), caller.browser());
         return id;
     }
 
@@ -56,39 +58,39 @@ public class SignIns {
     /** Asks the table, notes that the person was seen, and remembers the answer. */
     Optional<SignIn> ask(byte[] idHash) {
         Instant now = clock.instant();
-        Optional<SignIn> open = store.find(idHash).filter(s -> !s.isOver(now)).map(s -> noted(idHash, s, now));
+        Optional<SignIn> open = check.find(idHash).filter(s -> !s.isOver(now)).map(s -> noted(idHash, s, now));
         remembered.put(SignInId.key(idHash), open);
         return open;
     }
 
     void end(String id, EndReason reason) {
         byte[] hash = SignInId.hash(id);
-        store.end(hash, reason, clock.instant());
+        table.end(hash, reason, clock.instant());
         remembered.invalidate(SignInId.key(hash));
     }
 
     /** Ends all sign-ins of a person. */
     public void endAllOf(UUID person, EndReason reason) {
-        store.endAllOf(person, reason, clock.instant());
+        table.endAllOf(person, reason, clock.instant());
         forgetAll();
     }
 
     /** Ends all sign-ins of a person but one. */
     int endOthersOf(UUID person, UUID kept, EndReason reason) {
-        int ended = store.endOthersOf(person, kept, reason, clock.instant());
+        int ended = table.endOthersOf(person, kept, reason, clock.instant());
         forgetAll();
         return ended;
     }
 
     /** Ends one sign-in of a person; false when that person has no such sign-in. */
     boolean endOne(UUID person, UUID publicId) {
-        boolean ended = store.endOne(person, publicId, EndReason.ENDED_ELSEWHERE, clock.instant()) == 1;
+        boolean ended = table.endOne(person, publicId, EndReason.ENDED_ELSEWHERE, clock.instant()) == 1;
         forgetAll();
         return ended;
     }
 
     List<OwnSignIn> openOf(UUID person) {
-        return store.openOf(person, clock.instant());
+        return table.openOf(person, clock.instant());
     }
 
     /** Forgets what was read, so that every cookie is looked up anew. */
@@ -100,7 +102,7 @@ public class SignIns {
         if (!signIn.isToBeNoted(now)) {
             return signIn;
         }
-        store.seen(idHash, now);
+        check.seen(idHash, now);
         return signIn.seenAt(now);
     }
 }

@@ -15,6 +15,8 @@ import org.riseandgel.platform.sql.Sql;
  * <p>A whole class may sit behind one address, so an address is given more tries than an account, and is forgiven after
  * a quiet quarter of an hour. After 100 failed tries in a row an account needs a new one-time password from the office
  * (NIST SP 800-63B-4 allows no more).
+ *
+ * <p>By SQL, because counting a try and deciding on it is one upsert, so that tries at once cannot overtake each other.
  */
 @ApplicationScoped
 public class Throttle {

@@ -13,19 +13,29 @@ public enum Fluorosilicate {
     SODIUM(22.98976928),
     POTASSIUM(39.0983);
 
-    private static final double FLUORINE = 18.998403162;
-    private static final double SILICON = 28.085;
-    private static final double OXYGEN = 15.999;
-    private static final double SILICA = SILICON + 2 * OXYGEN;
-    private static final int FLUORINES = 6;
+    /** Fluorine, in g/mol. */
+    public static final double FLUORINE = 18.998403162;
+    /** Silicon, in g/mol. */
+    public static final double SILICON = 28.085;
+    /** Silica, SiO₂ with oxygen of 15.999 g/mol, in g/mol. */
+    public static final double SILICA = SILICON + 2 * 15.999;
+    /** Fluorines in one unit of the salt. */
+    public static final int FLUORINES = 6;
+    /** Acid, H⁺, that one unit of the salt sets free. */
+    public static final int ACIDS = 4;
+
     private static final int METALS = 2;
-    private static final int ACIDS = 4;
     private static final double MILLIMOLES_PER_MOLE = 1000;
 
     private final double metal;
 
     Fluorosilicate(double metal) {
         this.metal = metal;
+    }
+
+    /** The metal M, in g/mol. */
+    public double metalGramsPerMole() {
+        return metal;
     }
 
     /** M = 2·metal + Si + 6·F, in g/mol. */

@@ -12,8 +12,6 @@ import org.riseandgel.core.statistics.ReadingNoise;
  */
 final class GelLine {
     /** Exact by definition of the SI, 2019: k·N. */
-    private static final double GAS_CONSTANT = 8.314462618;
-
     private static final double KELVINS = 1000;
 
     private final GelPrior prior;
@@ -30,8 +28,8 @@ final class GelLine {
                                 StrictMath.log(prior.middle().inMinutes()), 1 / StrictMath.sqrt(prior.records())),
                         new ConjugateRegression.Belief(-prior.exponent(), prior.exponentDeviation() / deviation),
                         new ConjugateRegression.Belief(
-                                prior.activation() / GAS_CONSTANT,
-                                prior.activationDeviation() / GAS_CONSTANT / deviation)),
+                                prior.activation() / GelModel.GAS_CONSTANT,
+                                prior.activationDeviation() / GelModel.GAS_CONSTANT / deviation)),
                 new ReadingNoise(deviation, prior.scatterRecords()));
     }
 
@@ -53,6 +51,6 @@ final class GelLine {
 
     /** Ea in kJ/mol from its coefficient: coefficient × 1000 K × R, J to kJ. */
     double activation(double coefficient) {
-        return coefficient * GAS_CONSTANT;
+        return coefficient * GelModel.GAS_CONSTANT;
     }
 }

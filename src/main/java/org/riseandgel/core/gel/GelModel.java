@@ -24,6 +24,9 @@ import org.riseandgel.core.statistics.StudentForecast;
  * teaching assumption, no source.
  */
 public final class GelModel {
+    /** R, in J/(mol·K): exact since 2019 as 8.314462618 to ten figures (CODATA, from memory). */
+    public static final double GAS_CONSTANT = 8.314462618;
+
     private static final Comparator<GelRecord> IN_ORDER = Comparator.comparingDouble(
                     (GelRecord record) -> record.dose().inPartsPerHundred())
             .thenComparingDouble(record -> record.temperature().inCelsius())

@@ -1,17 +1,12 @@
 package org.riseandgel.platform.school;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
-import java.sql.SQLException;
+import jakarta.persistence.PersistenceException;
 import java.time.Clock;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
-import javax.sql.DataSource;
 import org.jboss.logging.Logger;
 import org.riseandgel.core.quantity.DecimalMark;
 
@@ -21,12 +16,12 @@ public class SchoolSettings {
     private static final Logger LOG = Logger.getLogger(SchoolSettings.class);
     private static final long KEEP_MILLIS = 5_000;
 
-    private final DataSource dataSource;
+    private final SchoolRepository table;
     private final Clock clock;
     private final AtomicReference<Kept> kept = new AtomicReference<>();
 
-    SchoolSettings(DataSource dataSource, Clock clock) {
-        this.dataSource = dataSource;
+    SchoolSettings(SchoolRepository table, Clock clock) {
+        this.table = table;
         this.clock = clock;
     }
 
@@ -68,23 +63,24 @@ public class SchoolSettings {
         return school().map(School::zone).orElse(ZoneOffset.UTC);
     }
 
+    /** Whether there is a school, asked of the database itself. */
+    public boolean isFounded() {
+        return table.exists();
+    }
+
     /** Writes the school's row; the primary key refuses a second school. Runs in the caller's transaction. */
     public void found(School school) {
-        String sql =
-                "INSERT INTO school (name, zone, decimal_mark, emergency, demo, created_at) VALUES (?, ?, ?, ?, ?, ?)";
-        try (Connection connection = dataSource.getConnection();
-                PreparedStatement insert = connection.prepareStatement(sql)) {
-            insert.setString(1, school.name());
-            insert.setString(2, school.zone().getId());
-            insert.setString(3, school.decimalMark().name());
-            insert.setString(4, school.emergency());
-            insert.setBoolean(5, school.demo());
-            insert.setObject(6, OffsetDateTime.now(clock));
-            insert.executeUpdate();
-        } catch (SQLException e) {
+        try {
+            table.persistAndFlush(new SchoolEntity(school, clock.instant()));
+        } catch (PersistenceException e) {
             throw new IllegalStateException("The school could not be set up: " + e.getMessage(), e);
         }
         forget();
+    }
+
+    /** Holds the school's row until the caller's transaction ends, so that acts that must not cross wait here. */
+    public void hold() {
+        table.hold();
     }
 
     /** Forgets what was read, so that the next question asks the database. */
@@ -93,23 +89,11 @@ public class SchoolSettings {
     }
 
     private Optional<School> read() {
-        String sql = "SELECT name, zone, decimal_mark, emergency, demo FROM school";
-        try (Connection connection = dataSource.getConnection();
-                PreparedStatement select = connection.prepareStatement(sql);
-                ResultSet row = select.executeQuery()) {
-            return row.next() ? Optional.of(from(row)) : Optional.empty();
-        } catch (SQLException e) {
+        try {
+            return table.school();
+        } catch (PersistenceException e) {
             throw new IllegalStateException("The school's settings could not be read: " + e.getMessage(), e);
         }
-    }
-
-    private static School from(ResultSet row) throws SQLException {
-        return new School(
-                row.getString("name"),
-                ZoneId.of(row.getString("zone")),
-                DecimalMark.valueOf(row.getString("decimal_mark")),
-                row.getString("emergency"),
-                row.getBoolean("demo"));
     }
 
     private record Kept(Optional<School> school, long readAtMillis) {}

@@ -59,20 +59,6 @@ public class Sql {
         return run(sql, values, PreparedStatement::executeUpdate);
     }
 
-    /** Runs one changing statement for each set of values, in one journey to the database. */
-    public void changeEach(String sql, List<Object[]> sets) {
-        try (Connection connection = dataSource.getConnection();
-                PreparedStatement statement = connection.prepareStatement(sql)) {
-            for (Object[] values : sets) {
-                bind(connection, statement, values);
-                statement.addBatch();
-            }
-            statement.executeBatch();
-        } catch (SQLException e) {
-            throw failed(e);
-        }
-    }
-
     private <T> T run(String sql, Object[] values, Work<T> work) {
         try (Connection connection = dataSource.getConnection();
                 PreparedStatement statement = connection.prepareStatement(sql)) {
