@@ -32,6 +32,11 @@ final class Silent implements Work {
     }
 
     @Override
+    public void finding(String name, String words) {
+        // nothing is shown
+    }
+
+    @Override
     public void slip(Slip slip, String result, Supplier<? extends Quantity> wrong, String line) {
         // a bare calculation makes none
     }

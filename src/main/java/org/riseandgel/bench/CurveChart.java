@@ -16,6 +16,7 @@ final class CurveChart {
     private static final double FLOOR = 290;
     private static final int PIECES = 80;
     private static final double DOT = 4.5;
+    private static final double LETTER = 9;
 
     private final Svg svg;
     private final Axis x;
@@ -68,10 +69,12 @@ final class CurveChart {
         return this;
     }
 
-    /** A place marked from the floor up to a height, with words above it. */
+    /** A place marked from the floor up to a height, with words beside its foot. */
     CurveChart mark(double atX, double atY, String words) {
         svg.line("f-accent", right(atX), FLOOR, right(atX), up(atY));
-        svg.words("f-text-strong", 14, Math.min(right(atX) + 6, RIGHT - 90), FLOOR - 8, words);
+        double room = RIGHT - right(atX) - LETTER * words.length();
+        double start = room > 0 ? right(atX) + 6 : right(atX) - 6 - LETTER * words.length();
+        svg.words("f-text-strong", 14, start, FLOOR - 8, words);
         return this;
     }
 

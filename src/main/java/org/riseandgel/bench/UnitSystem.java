@@ -83,6 +83,7 @@ public enum UnitSystem {
             case CUBIC_MILLIMETRE -> CUBIC_INCH;
             case CUBIC_METRE -> CUBIC_FOOT;
             case GRAM_PER_MILLILITRE, GRAM_PER_LITRE, KILOGRAM_PER_CUBIC_METRE -> POUND_PER_CUBIC_FOOT;
+            case CUBIC_METRE_PER_HOUR, LITRE_PER_MINUTE, LITRE_PER_SECOND -> CUBIC_FOOT_PER_MINUTE;
             case DEGREE_CELSIUS, KELVIN -> DEGREE_FAHRENHEIT;
             case CELSIUS_STEP -> FAHRENHEIT_STEP;
             default -> unit;
@@ -100,6 +101,7 @@ public enum UnitSystem {
             case US_QUART, US_GALLON, IMPERIAL_GALLON -> LITRE;
             case CUBIC_FOOT -> CUBIC_METRE;
             case POUND_PER_CUBIC_FOOT -> GRAM_PER_MILLILITRE;
+            case CUBIC_FOOT_PER_MINUTE -> CUBIC_METRE_PER_HOUR;
             case DEGREE_FAHRENHEIT -> DEGREE_CELSIUS;
             case FAHRENHEIT_STEP -> CELSIUS_STEP;
             default -> unit;

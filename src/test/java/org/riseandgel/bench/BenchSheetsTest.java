@@ -49,7 +49,7 @@ class BenchSheetsTest {
         Document page = opened("/bench/" + id, 200);
         Calculation calculation = Catalogue.standard().find(id).orElseThrow();
         assertThat(page.select(".results dd").eachText())
-                .hasSize(calculation.results().size())
+                .hasSize(calculation.findings().size() + calculation.results().size())
                 .allMatch(text -> !text.isBlank());
         assertThat(page.select("details .working li")).isNotEmpty();
         for (Input input : calculation.inputs()) {
@@ -127,6 +127,41 @@ class BenchSheetsTest {
         Document page = opened("/bench/stick-marks?ratio=9", 422);
         assertThat(page.select(".error-summary a").attr("href")).isEqualTo("#ratio");
         assertThat(page.select(".error-summary a").text()).contains("the largest ratio that fits is 5.65.");
+    }
+
+    /** NIST StRD BoxBOD, divided by 100 and put on top of 1: 2.5 is reached after 2.2096 min. */
+    @Test
+    void aTableOfReadingsStandsInTheAddress() {
+        String readings = "1 min; 2.09\r\n2 min; 2.49\r\n3; 2.49\r\n5; 2.91\r\n7; 3.13\r\n10; 3.24";
+        Document page = opened("/bench/rise-forecast?wanted=2.5&readings=" + typed(readings), 200);
+        assertThat(page.select(".results dd").first().text()).isEqualTo("2.2 min");
+        assertThat(page.selectFirst("textarea#readings").wholeText().lines()).hasSize(6);
+        assertThat(page.select("figure svg circle")).hasSize(6);
+    }
+
+    @Test
+    void everyLineThatIsWrongIsToldWithItsNumber() {
+        Document page = opened("/bench/rise-forecast?readings=" + typed("1 min; 2.1\n2 min\n3 min; x"), 422);
+        assertThat(page.select(".error-summary a").eachAttr("href")).containsExactly("#readings", "#readings");
+        assertThat(page.select(".error-summary a").eachText())
+                .satisfiesExactly(
+                        first -> assertThat(first).contains("line 2", "one value"),
+                        second -> assertThat(second).contains("line 3"));
+        assertThat(page.getElementById("readings").wholeText()).contains("3 min; x");
+    }
+
+    @Test
+    void whatCannotBeToldYetIsANoteAndNoError() {
+        Document page = opened("/bench/weigh-back?weighings=" + typed("0 h; 400 g\n1 h; 380 g"), 200);
+        assertThat(page.select(".results")).isEmpty();
+        assertThat(page.text()).contains("Cannot tell yet. Weigh the piece at three or more different times.");
+    }
+
+    @Test
+    void theGelClockAdvisesInWords() {
+        Document page = opened("/bench/gel-clock?closeTime=" + typed("9 min"), 200);
+        assertThat(page.select(".results dd").first().text()).startsWith("DO NOT START");
+        assertThat(page.selectFirst("figure svg desc").text()).contains("The mold is closed after 15.0");
     }
 
     @Test

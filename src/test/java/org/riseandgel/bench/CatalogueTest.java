@@ -62,6 +62,9 @@ class CatalogueTest {
         assertThat(outcome.results().keySet())
                 .containsExactlyInAnyOrderElementsOf(
                         c.calculation().results().stream().map(Result::name).toList());
+        assertThat(outcome.findings().keySet())
+                .containsExactlyInAnyOrderElementsOf(
+                        c.calculation().findings().stream().map(Finding::name).toList());
         outcome.results().forEach((name, value) -> assertThat(value.kind())
                 .isEqualTo(outcome.units().get(name).kind()));
     }
@@ -97,6 +100,19 @@ class CatalogueTest {
             assertThat(step.label()).isNotBlank();
             assertThat(step.formula()).isNotBlank();
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void aDrawingIsWholeAndHasNoStyleOfItsOwn(Case c) {
+        Outcome outcome = catalogue.run(c.calculation(), c.given());
+        c.calculation()
+                .drawing(c.given(), outcome, QuantityText.of(DecimalMark.COMMA))
+                .ifPresent(svg -> assertThat(svg)
+                        .startsWith("<svg")
+                        .endsWith("</svg>")
+                        .contains("<title", "<desc")
+                        .doesNotContain("style=", "NaN", "Infinity", "null"));
     }
 
     @ParameterizedTest

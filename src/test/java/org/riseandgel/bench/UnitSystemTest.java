@@ -16,8 +16,15 @@ import org.riseandgel.core.quantity.Unit;
 
 class UnitSystemTest {
     /** The same in both systems. A new kind must be put here or be given counterparts. */
-    private static final Set<QuantityKind> SAME =
-            EnumSet.of(QuantityKind.DURATION, QuantityKind.RATIO, QuantityKind.PHP, QuantityKind.CONCENTRATION);
+    private static final Set<QuantityKind> SAME = EnumSet.of(
+            QuantityKind.DURATION,
+            QuantityKind.RATIO,
+            QuantityKind.PHP,
+            QuantityKind.CONCENTRATION,
+            QuantityKind.ENERGY,
+            QuantityKind.SUBSTANCE,
+            QuantityKind.RATE,
+            QuantityKind.MONEY);
 
     @Test
     void everyKindIsTheSameInBothOrHasCounterparts() {

@@ -17,7 +17,8 @@ public record InputView(
         @Schema(
                         description =
                                 "measured: a quantity within a range. anything: a quantity of any kind, with its unit."
-                                        + " choice: one of the options.")
+                                        + " choice: one of the options. readings: text with a line for each reading."
+                                        + " mesh: comes with the form of the sheet only; here the example is taken.")
                 String kind,
         @Schema(description = "The unit of a number without one, as a UCUM code where UCUM has it.", examples = "cm")
                 String unit,
@@ -49,6 +50,21 @@ public record InputView(
                     .toList();
             return plain(choice, "choice", options.get(0).value(), options);
         }
+        if (input instanceof Input.Readings table) {
+            return new InputView(
+                    table.name(),
+                    table.label(),
+                    table.help() + " " + lines(table),
+                    "readings",
+                    null,
+                    null,
+                    null,
+                    null,
+                    null);
+        }
+        if (input instanceof Input.Mesh mesh) {
+            return plain(mesh, "mesh", null, null);
+        }
         throw new IllegalStateException("the API does not know inputs such as " + input);
     }
 
@@ -67,6 +83,14 @@ public record InputView(
 
     private static InputView plain(Input input, String kind, Object byDefault, List<OptionView> options) {
         return new InputView(input.name(), input.label(), input.help(), kind, null, null, null, byDefault, options);
+    }
+
+    private static String lines(Input.Readings table) {
+        return "One line each: "
+                + table.columns().stream()
+                        .map(column -> column.label() + " (" + column.unit().code() + ")")
+                        .collect(java.util.stream.Collectors.joining("; "))
+                + ".";
     }
 
     private static String written(double number, Unit unit) {

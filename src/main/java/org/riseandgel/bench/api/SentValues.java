@@ -46,6 +46,9 @@ record SentValues(Map<String, String> typed, List<ApiProblem.FieldError> errors)
             if (!names.contains(value.getKey())) {
                 errors.add(new ApiProblem.FieldError(
                         value.getKey(), "There is no such input. The inputs are " + String.join(", ", names) + "."));
+            } else if (isMesh(calculation, value.getKey())) {
+                errors.add(new ApiProblem.FieldError(
+                        value.getKey(), "A mesh can only be sent with the form of the sheet; leave it out here."));
             } else if (node.isTextual()) {
                 typed.put(value.getKey(), node.textValue());
             } else if (node.isNumber()) {
@@ -57,5 +60,10 @@ record SentValues(Map<String, String> typed, List<ApiProblem.FieldError> errors)
             }
         });
         return new SentValues(typed, errors);
+    }
+
+    private static boolean isMesh(Calculation calculation, String name) {
+        return calculation.inputs().stream()
+                .anyMatch(input -> input instanceof Input.Mesh && input.name().equals(name));
     }
 }

@@ -14,6 +14,7 @@ import org.riseandgel.core.quantity.Unit;
 public record WorkedView(
         String id,
         List<Value> results,
+        @Schema(description = "What comes out in words, by name.") java.util.Map<String, String> findings,
         List<StepView> steps,
         List<TableView> tables,
         List<String> notes,
@@ -48,8 +49,10 @@ public record WorkedView(
         return new WorkedView(
                 calculation.id(),
                 calculation.results().stream()
+                        .filter(result -> outcome.results().containsKey(result.name()))
                         .map(result -> value(result, outcome, text))
                         .toList(),
+                outcome.findings(),
                 outcome.steps().stream().map(step -> step(step, text)).toList(),
                 outcome.tables().stream().map(table -> table(table, text)).toList(),
                 outcome.notes().stream()

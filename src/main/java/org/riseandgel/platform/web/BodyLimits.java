@@ -38,12 +38,19 @@ public class BodyLimits {
         if (refused == 0) {
             routing.next();
         } else {
-            routing.response()
-                    .setStatusCode(refused)
-                    .putHeader("Connection", "close")
-                    .endHandler(ended -> routing.request().connection().close())
-                    .end();
+            refuse(routing, refused);
         }
+    }
+
+    /** What is still on its way must not be read as the next request; HTTP/2 keeps requests apart by itself. */
+    private static void refuse(RoutingContext routing, int status) {
+        routing.response().setStatusCode(status);
+        if (routing.request().version() != HttpVersion.HTTP_2) {
+            routing.response()
+                    .putHeader("Connection", "close")
+                    .endHandler(ended -> routing.request().connection().close());
+        }
+        routing.response().end();
     }
 
     private int refusal(HttpServerRequest request) {

@@ -6,9 +6,9 @@ import java.util.Set;
 /** How large the bodies of requests may be. */
 @ConfigMapping(prefix = "riseandgel.body")
 public interface BodySettings {
-    /** The most bytes that a body may have where nothing else is said. */
+    /** Bytes that a body may have at most, where nothing larger is expected. */
     long usualBytes();
 
-    /** The addresses whose bodies may be as large as the server takes at all. */
+    /** Addresses that take files up to the server's own limit. */
     Set<String> largeAt();
 }

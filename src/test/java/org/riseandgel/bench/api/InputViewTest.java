@@ -12,8 +12,9 @@ class InputViewTest {
     @Test
     void everyKindOfInputThereIsHasItsView() {
         // a new kind must be described by InputView before it is added here
-        assertThat(Input.class.getPermittedSubclasses())
-                .isEqualTo(new Class<?>[] {Input.Measured.class, Input.Anything.class, Input.Choice.class});
+        assertThat(Input.class.getPermittedSubclasses()).isEqualTo(new Class<?>[] {
+            Input.Measured.class, Input.Anything.class, Input.Choice.class, Input.Readings.class, Input.Mesh.class
+        });
     }
 
     @Test
@@ -22,7 +23,8 @@ class InputViewTest {
             for (Input input : calculation.inputs()) {
                 InputView view = InputView.of(input);
                 assertThat(view.name()).isEqualTo(input.name());
-                assertThat(Set.of("measured", "anything", "choice")).contains(view.kind());
+                assertThat(Set.of("measured", "anything", "choice", "readings", "mesh"))
+                        .contains(view.kind());
                 assertThat(view.kind().equals("measured")).isEqualTo(view.unit() != null);
                 assertThat(view.kind().equals("choice")).isEqualTo(view.options() != null);
             }
