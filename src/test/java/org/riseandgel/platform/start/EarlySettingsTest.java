@@ -7,6 +7,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Properties;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,6 +18,23 @@ import org.junit.jupiter.params.provider.ValueSource;
 class EarlySettingsTest {
     @TempDir
     Path folder;
+
+    private final Properties asTheyWere = new Properties();
+
+    /** An app that other tests have started in this process has put its settings among the system properties. */
+    @BeforeEach
+    void takeTheSettingsOfOtherTestsAway() {
+        asTheyWere.putAll(System.getProperties());
+        System.getProperties()
+                .keySet()
+                .removeIf(name -> name.toString().startsWith("riseandgel.")
+                        || name.toString().startsWith("quarkus.http."));
+    }
+
+    @AfterEach
+    void putThemBack() {
+        System.getProperties().putAll(asTheyWere);
+    }
 
     @Test
     void theFileBesideTheProgramIsReadAndASystemPropertyWins() throws IOException {
