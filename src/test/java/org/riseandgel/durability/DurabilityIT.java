@@ -155,7 +155,7 @@ class DurabilityIT {
                 """
                 SELECT count(*) FROM
                   (SELECT d.person_id, d.skill, count(*) AS n,
-                          count(*) FILTER (WHERE a.verdict = 'RIGHT' AND a.hints = 0) AS right_n
+                          count(*) FILTER (WHERE a.verdict = 'RIGHT') AS right_n
                    FROM answer a JOIN draw d ON d.id = a.draw_id GROUP BY 1, 2) AS counted
                   FULL JOIN skill_standing s USING (person_id, skill)
                 WHERE s.answers IS DISTINCT FROM counted.n OR s.right_answers IS DISTINCT FROM counted.right_n
