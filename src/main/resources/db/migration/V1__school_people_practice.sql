@@ -204,16 +204,18 @@ CREATE FUNCTION erase_demo() RETURNS void
     SECURITY DEFINER
     SET search_path = pg_catalog, pg_temp
 AS $$
+DECLARE
+    every_table text;
 BEGIN
     PERFORM 1 FROM ${flyway:defaultSchema}.school WHERE demo;
     IF NOT FOUND THEN
         RAISE EXCEPTION 'this school is not the demo school: nothing is erased';
     END IF;
-    TRUNCATE ${flyway:defaultSchema}.lesson_read, ${flyway:defaultSchema}.skill_standing, ${flyway:defaultSchema}.answer,
-        ${flyway:defaultSchema}.draw, ${flyway:defaultSchema}.exercise_version, ${flyway:defaultSchema}.audit_entry,
-        ${flyway:defaultSchema}.sign_in_failure, ${flyway:defaultSchema}.sign_in, ${flyway:defaultSchema}.cohort_member,
-        ${flyway:defaultSchema}.cohort, ${flyway:defaultSchema}.person_role, ${flyway:defaultSchema}.person,
-        ${flyway:defaultSchema}.school;
+    -- Whatever later migrations add belongs to the demo too.
+    SELECT string_agg(format('%I.%I', schemaname, tablename), ', ') INTO every_table
+    FROM pg_tables
+    WHERE schemaname = '${flyway:defaultSchema}' AND tablename <> '${flyway:table}';
+    EXECUTE 'TRUNCATE ' || every_table;
 END;
 $$;
 REVOKE ALL ON FUNCTION erase_demo() FROM PUBLIC;
