@@ -62,14 +62,14 @@ class RequirementsTest {
                 Need.SDS_READ, body -> body instanceof Evidence.SdsRead,
                 Need.DECIDER_QUALIFIED,
                         body -> body instanceof Setting.QualificationGiven given && given.act() == Act.DECIDE);
-        return removed.entrySet().stream().map(one -> DynamicTest.dynamicTest("without " + one.getKey(), () -> {
-            Judgement judgement =
-                    Story.ready().without(one.getValue()).judge(LEA, POWDER, DECIDER, DAY);
-            assertThat(judgement.unmet()).containsExactly(one.getKey());
-            // A grant that somehow is on record without it does not count either.
-            assertThat(Story.cleared().without(one.getValue()).lea(NOON).reasons())
-                    .containsExactly(Reason.EVIDENCE_FELL);
-        }));
+        return removed.entrySet().stream()
+                .map(one -> DynamicTest.dynamicTest("without " + one.getKey(), () -> {
+                    Judgement judgement = Story.ready().without(one.getValue()).judge(LEA, POWDER, DECIDER, DAY);
+                    assertThat(judgement.unmet()).containsExactly(one.getKey());
+                    // A grant that somehow is on record without it does not count either.
+                    assertThat(Story.cleared().without(one.getValue()).lea(NOON).reasons())
+                            .containsExactly(Reason.EVIDENCE_FELL);
+                }));
     }
 
     @Test
@@ -89,7 +89,10 @@ class RequirementsTest {
         Story noAge = Story.ready();
         noAge.forgetAge(LEA);
         assertThat(noAge.judge(LEA, POWDER, DECIDER, DAY).unmet()).containsExactly(Need.AGE);
-        assertThat(Story.ready().born(LEA, "2009-03-05").judge(LEA, POWDER, DECIDER, DAY).unmet())
+        assertThat(Story.ready()
+                        .born(LEA, "2009-03-05")
+                        .judge(LEA, POWDER, DECIDER, DAY)
+                        .unmet())
                 .containsExactly(Need.AGE);
         Story closed = Story.ready();
         closed.add(DAY.minusDays(1), new Setting.ScopeClosed(POWDER.id(), Story.LEAD, null));
@@ -101,7 +104,8 @@ class RequirementsTest {
 
     @Test
     void cr03_theKnowledgeGate() {
-        assertThat(gate(DAY.minusDays(3), DAY.minusDays(2).plusMinutes(20), POOL)).isTrue();
+        assertThat(gate(DAY.minusDays(3), DAY.minusDays(2).plusMinutes(20), POOL))
+                .isTrue();
         // Begun 24 hours after the first was handed in is enough; a minute less is not.
         assertThat(gate(DAY.minusDays(3), DAY.minusDays(2).plusMinutes(19), POOL))
                 .isFalse();
@@ -197,9 +201,7 @@ class RequirementsTest {
         story.suspend(DAY.plusDays(1), LEA, null);
         story.reinstate(LEA, POWDER, DECIDER, DAY.plusDays(4));
         story.addLate(
-                DAY.plusDays(2),
-                DAY.plusDays(6),
-                new Decision.Suspended(LEA, null, OBSERVER, Trigger.INCIDENT, null));
+                DAY.plusDays(2), DAY.plusDays(6), new Decision.Suspended(LEA, null, OBSERVER, Trigger.INCIDENT, null));
         assertThat(story.lea("2027-03-11T12:00").reasons()).containsExactly(Reason.SUSPENDED);
     }
 
@@ -273,7 +275,9 @@ class RequirementsTest {
         for (UUID party : List.of(OBSERVER, TRAINER)) {
             Story story = Story.cleared();
             story.add(DAY.plusDays(3), new Decision.Withdrawn(party, null, DECIDER, false, null));
-            assertThat(story.lea("2027-03-08T12:00").isCleared()).as("for no cause").isTrue();
+            assertThat(story.lea("2027-03-08T12:00").isCleared())
+                    .as("for no cause")
+                    .isTrue();
             story.add(DAY.plusDays(5), new Decision.Withdrawn(party, null, DECIDER, true, null));
             assertThat(story.lea("2027-03-10T12:00").reasons()).containsExactly(Reason.PARTY_WITHDRAWN);
         }
@@ -282,8 +286,8 @@ class RequirementsTest {
     @Test
     void cr11_aChangeOfSection2Or8WithoutDeltaTrainingSuspendsWhenItIsDue() {
         Story story = Story.cleared();
-        UUID filed = story.add(
-                DAY.plusDays(1), Story.sheet(Story.id(32), "2.0", Set.of(8), LocalDate.parse("2027-03-19")));
+        UUID filed =
+                story.add(DAY.plusDays(1), Story.sheet(Story.id(32), "2.0", Set.of(8), LocalDate.parse("2027-03-19")));
         assertThat(story.lea("2027-03-19T23:59").isCleared()).isTrue();
         assertThat(story.lea("2027-03-20T00:00").reasons()).containsExactly(Reason.SDS_DELTA_OVERDUE);
         LocalDateTime late = LocalDateTime.parse("2027-03-22T10:00");
@@ -302,8 +306,7 @@ class RequirementsTest {
         Story story = Story.cleared();
         UUID asked = story.add(
                 DAY.plusDays(1),
-                new Setting.DeltaAsked(
-                        null, POWDER.id(), DeltaKind.NEW_PPE, LocalDate.parse("2027-03-19"), null));
+                new Setting.DeltaAsked(null, POWDER.id(), DeltaKind.NEW_PPE, LocalDate.parse("2027-03-19"), null));
         assertThat(story.lea("2027-03-19T23:59").isCleared()).isTrue();
         assertThat(story.lea("2027-03-20T00:00").reasons()).containsExactly(Reason.DELTA_OVERDUE);
         story.add("2027-03-21T09:00", new Evidence.DeltaDone(LEA, asked, OBSERVER, Story.means()));
@@ -402,8 +405,7 @@ class RequirementsTest {
     void cr18_validityIsCheckedOnTheDayOfTheAct() {
         Story expiredYesterday = Story.ready().without(Story::observersQualification);
         expiredYesterday.qualify(DAY.minusDays(30), OBSERVER, Act.OBSERVE, "2027-02-26");
-        assertThat(expiredYesterday.judge(LEA, POWDER, DECIDER, DAY).unmet())
-                .containsExactly(Need.OBSERVATION);
+        assertThat(expiredYesterday.judge(LEA, POWDER, DECIDER, DAY).unmet()).containsExactly(Need.OBSERVATION);
         Story lastDay = Story.ready().without(Story::observersQualification);
         lastDay.qualify(DAY.minusDays(30), OBSERVER, Act.OBSERVE, "2027-02-27");
         assertThat(lastDay.judge(LEA, POWDER, DECIDER, DAY).isAllowed()).isTrue();
@@ -442,8 +444,7 @@ class RequirementsTest {
         assertThat(rule.wouldPass(LEA, POWDER, shorter, at("2027-04-05T12:00"))).isFalse();
         story.add(
                 DAY.plusDays(5),
-                new Setting.RenewalAsked(
-                        LEA, grantOf(story), LocalDate.parse("2027-04-10"), "policy-2"));
+                new Setting.RenewalAsked(LEA, grantOf(story), LocalDate.parse("2027-04-10"), "policy-2"));
         assertThat(story.lea("2027-04-10T23:59").isCleared()).isTrue();
         assertThat(story.lea("2027-04-11T00:00").reasons()).containsExactly(Reason.RENEWAL_OVERDUE);
     }
@@ -469,8 +470,7 @@ class RequirementsTest {
     @Test
     void twoGrantsAtOnceTheSecondIsRefused() {
         Story story = Story.cleared();
-        assertThat(story.judge(LEA, POWDER, DECIDER, DAY).unmet())
-                .containsExactly(Need.KNOWLEDGE, Need.OBSERVATION);
+        assertThat(story.judge(LEA, POWDER, DECIDER, DAY).unmet()).containsExactly(Need.KNOWLEDGE, Need.OBSERVATION);
     }
 
     @Test
@@ -487,8 +487,7 @@ class RequirementsTest {
         }
         // Tested on 2 February 2027: through 2 February 2028.
         assertThat(story.standing(LEA, MASKED, "2028-02-02T23:59").isCleared()).isTrue();
-        assertThat(story.standing(LEA, MASKED, "2028-02-03T00:00").reasons())
-                .containsExactly(Reason.RESPIRATOR_LAPSED);
+        assertThat(story.standing(LEA, MASKED, "2028-02-03T00:00").reasons()).containsExactly(Reason.RESPIRATOR_LAPSED);
         story.add("2028-02-03T09:00", new Evidence.FitTested(LEA, true, "half mask", null));
         story.add("2028-02-03T09:00", new Evidence.RespiratorTrained(LEA, TRAINER, Story.means()));
         assertThat(story.standing(LEA, MASKED, "2028-02-03T10:00").reasons())
@@ -501,8 +500,7 @@ class RequirementsTest {
     @Test
     void cr10_whatContradictsItselfClearsNobody() {
         Story story = Story.cleared();
-        story.add(
-                DAY.plusDays(1), new Keeping.Corrected(UUID.randomUUID(), OBSERVER, DECIDER, null, null, null));
+        story.add(DAY.plusDays(1), new Keeping.Corrected(UUID.randomUUID(), OBSERVER, DECIDER, null, null, null));
         assertThat(story.lea("2027-03-06T12:00").reasons()).containsExactly(Reason.UNREADABLE);
         assertThat(Story.cleared()
                         .without(body -> body instanceof Setting.PolicyInForce)

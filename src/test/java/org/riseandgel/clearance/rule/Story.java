@@ -39,9 +39,15 @@ final class Story {
                     new Checklist.Step("card", "Fill in the card", false, List.of())));
     static final Set<String> EQUIPMENT = Set.of("gloves", "goggles");
     static final Scope POWDER = new Scope(
-            id(21), "Powder, weighing room", SALT, Form.POWDER, Set.of(Task.STORE, Task.WEIGH, Task.DOSE), "Room 1", false);
-    static final Scope MASKED = new Scope(
-            id(22), "Powder, mask", SALT, Form.POWDER, Set.of(Task.WEIGH, Task.DISPERSE), "Room 2", true);
+            id(21),
+            "Powder, weighing room",
+            SALT,
+            Form.POWDER,
+            Set.of(Task.STORE, Task.WEIGH, Task.DOSE),
+            "Room 1",
+            false);
+    static final Scope MASKED =
+            new Scope(id(22), "Powder, mask", SALT, Form.POWDER, Set.of(Task.WEIGH, Task.DISPERSE), "Room 2", true);
     static final UUID SHEET = id(31);
     static final LocalDateTime GRANT_DAY = LocalDateTime.parse("2027-03-04T10:00");
 
@@ -173,9 +179,7 @@ final class Story {
                 "weigh-out",
                 List.of(
                         new StepSeen(
-                                "gloves",
-                                true,
-                                unprompted ? StepSeen.Outcome.UNPROMPTED : StepSeen.Outcome.PROMPTED),
+                                "gloves", true, unprompted ? StepSeen.Outcome.UNPROMPTED : StepSeen.Outcome.PROMPTED),
                         new StepSeen("card", false, StepSeen.Outcome.PROMPTED)),
                 null,
                 means(),
