@@ -23,7 +23,8 @@ final class BodyWriter {
                         attributes.put("id", headings.get(node).anchor());
                     } else if (node instanceof TableCell cell && cell.isHeader()) {
                         attributes.put("scope", "col");
-                    } else if (node instanceof Link link && link.getDestination().startsWith(Glossary.ADDRESS)) {
+                    } else if (node instanceof Link link
+                            && link.getDestination().startsWith(Glossary.ADDRESS)) {
                         attributes.put("class", "term");
                     }
                 })

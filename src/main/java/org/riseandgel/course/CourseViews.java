@@ -24,8 +24,7 @@ public class CourseViews {
     private final SchoolSettings school;
     private final Viewer viewer;
 
-    CourseViews(
-            CourseContent content, LessonsRead read, ReadingPlaces places, SchoolSettings school, Viewer viewer) {
+    CourseViews(CourseContent content, LessonsRead read, ReadingPlaces places, SchoolSettings school, Viewer viewer) {
         this.content = content;
         this.read = read;
         this.places = places;

@@ -31,7 +31,8 @@ public class ExercisePreviews {
      * @param next the first seed of the next ten
      * @param failed why a seed gave no draw, one line for each that gave none
      */
-    public record Preview(ExerciseList.Line exercise, String skill, List<SolvedView> draws, int next, List<String> failed) {}
+    public record Preview(
+            ExerciseList.Line exercise, String skill, List<SolvedView> draws, int next, List<String> failed) {}
 
     /** The draws from a seed on; empty when there is no such exercise. */
     Optional<Preview> of(String id, String from) {
@@ -51,10 +52,7 @@ public class ExercisePreviews {
                 failed.add("Seed %d: %s".formatted(seed, undrawable.getMessage()));
             }
         }
-        String skill = now.course()
-                .skill(template.skill())
-                .map(Skill::title)
-                .orElse(template.skill());
+        String skill = now.course().skill(template.skill()).map(Skill::title).orElse(template.skill());
         return new Preview(ExerciseList.Line.of(template), skill, draws, first + DRAWS, failed);
     }
 

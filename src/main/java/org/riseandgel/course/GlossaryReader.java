@@ -70,9 +70,8 @@ final class GlossaryReader {
 
     private Optional<LessonKey> lesson(Fields fields) {
         Optional<String> written = fields.optional("lesson");
-        Optional<LessonKey> found = written.flatMap(name -> lessons.keySet().stream()
-                .filter(key -> key.id().equals(name))
-                .findFirst());
+        Optional<LessonKey> found = written.flatMap(name ->
+                lessons.keySet().stream().filter(key -> key.id().equals(name)).findFirst());
         if (written.isPresent() && found.isEmpty()) {
             fields.problem(
                     "lesson",

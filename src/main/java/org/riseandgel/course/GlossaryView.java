@@ -46,10 +46,8 @@ public record GlossaryView(List<Letter> letters) {
                 .filter(lesson -> !term.lesson().filter(lesson.key()::equals).isPresent())
                 .map(Reference::to)
                 .toList();
-        Reference explained = term.lesson()
-                .map(content.lessons()::get)
-                .map(Reference::to)
-                .orElse(null);
+        Reference explained =
+                term.lesson().map(content.lessons()::get).map(Reference::to).orElse(null);
         return new Line(term.anchor(), term.term(), String.join(", ", term.also()), term.means(), explained, uses);
     }
 }

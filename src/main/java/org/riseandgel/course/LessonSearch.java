@@ -115,9 +115,8 @@ public final class LessonSearch {
     }
 
     private static int hits(List<WordRun> words, String asked) {
-        return (int) words.stream()
-                .filter(word -> word.folded().startsWith(asked))
-                .count();
+        return (int)
+                words.stream().filter(word -> word.folded().startsWith(asked)).count();
     }
 
     private static Found found(Entry entry, List<String> asked) {

@@ -58,6 +58,7 @@ public class ReadingPlaces {
         return lesson.body().headings().stream()
                 .filter(heading -> heading.anchor().equals(anchor))
                 .findFirst()
-                .map(heading -> new Place(lesson.title(), heading.words(), lesson.key().address() + "#" + anchor));
+                .map(heading ->
+                        new Place(lesson.title(), heading.words(), lesson.key().address() + "#" + anchor));
     }
 }

@@ -13,8 +13,7 @@ import org.riseandgel.core.quantity.Unit;
  * @param seed the seed that gives just this draw
  * @param given the steps that are shown complete from the start
  */
-public record SolvedView(
-        long seed, String story, List<WorkingLine> given, List<SolvedPart> parts, List<String> hints) {
+public record SolvedView(long seed, String story, List<WorkingLine> given, List<SolvedPart> parts, List<String> hints) {
     public SolvedView {
         given = List.copyOf(given);
         parts = List.copyOf(parts);
