@@ -71,6 +71,8 @@ public enum Slip {
             "The average is always over 8 hours, whatever was worked."),
     TIMES_LEFT_OUT("times-left-out", "Times left out", "Each air counts by how long it was breathed."),
     PERCENT_AS_NUMBER("percent-as-number", "Percent taken as it stands", "2 % is 0.02, not 2."),
+    NOT_ROUNDED("not-rounded", "Not rounded to the step", "The balance shows whole steps only: round to the nearest."),
+    CUT_OFF("cut-off", "Cut off instead of rounded", "Round to the nearest step, which may be the one above."),
     HALF_STEP(
             "half-step",
             "Half a step taken for the uncertainty",

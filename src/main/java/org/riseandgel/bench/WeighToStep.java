@@ -175,6 +175,11 @@ public final class WeighToStep implements Calculation {
         Mass divided = Mass.ofGrams(base.inGrams() / parts.asShareOfBase());
         work.slip(Slip.DIVIDED_FOR_MULTIPLIED, EXACT, () -> divided);
         work.slip(Slip.DIVIDED_FOR_MULTIPLIED, TO_WEIGH, () -> balance.weighable(divided));
+        Mass exact = Batch.portionOf(base, parts);
+        work.slip(Slip.NOT_ROUNDED, TO_WEIGH, () -> exact);
+        work.slip(Slip.NOT_ROUNDED, REAL, () -> parts);
+        work.slip(Slip.CUT_OFF, TO_WEIGH, () -> balance.cutOff(exact));
+        work.slip(Slip.CUT_OFF, REAL, () -> BalanceStep.php(balance.cutOff(exact), base));
         work.slip(Slip.RATIO_TURNED_ROUND, REAL, () -> Php.ofPartsPerHundred(100 / parts.asShareOfBase()), TURNED);
     }
 
@@ -184,10 +189,6 @@ public final class WeighToStep implements Calculation {
         wrong(Slip.ONE_READING, Mass.ofGrams(right.inGrams() / ROOT_TWO), weighed, allowed, work);
         wrong(Slip.HALF_STEP, Mass.ofGrams(right.inGrams() * ROOT_SIX / 2), weighed, allowed, work);
         work.slip(Slip.WRONG_WHOLE, SHARE, () -> BalanceStep.share(right, base));
-        work.slip(
-                Slip.PERCENT_FOR_PHP,
-                REAL,
-                () -> BalanceStep.php(weighed, Mass.ofGrams(base.inGrams() + weighed.inGrams())));
         work.slip(Slip.MULTIPLIED_FOR_DIVIDED, LEAST, () -> Mass.ofGrams(right.inGrams() * allowed.asFraction()));
     }
 

@@ -44,6 +44,17 @@ class WeighToStepTest {
         assertThat(wrong(outcome, Slip.WRONG_WHOLE, "share")).isCloseTo(0.0272166, within(5e-8));
         assertThat(wrong(outcome, Slip.HALF_STEP, "leastMass")).isCloseTo(5, within(1e-9));
         assertThat(wrong(outcome, Slip.MULTIPLIED_FOR_DIVIDED, "leastMass")).isCloseTo(0.00040825, within(5e-9));
+    }
+
+    @Test
+    void whatTheDisplayCannotShowIsASlip() {
+        Given coarse = given.with("ingredientPhp", Php.ofPartsPerHundred(3.8)).with("readability", Mass.ofGrams(1));
+        Outcome outcome = catalogue.run(step, coarse);
+        // 150 × 0.038 = 5.7 g, to weigh 6 g; cut off it would be 5 g, which is 500 ÷ 150 php
+        assertThat(value(outcome, "massToWeigh")).isCloseTo(6, within(1e-9));
+        assertThat(wrong(outcome, Slip.NOT_ROUNDED, "massToWeigh")).isCloseTo(5.7, within(1e-9));
+        assertThat(wrong(outcome, Slip.CUT_OFF, "massToWeigh")).isCloseTo(5, within(1e-9));
+        assertThat(wrong(outcome, Slip.CUT_OFF, "realPhp")).isCloseTo(3.3333, within(5e-5));
         SlipsApart.check(step, outcome);
     }
 

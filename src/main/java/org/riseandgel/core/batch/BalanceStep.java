@@ -15,6 +15,7 @@ import org.riseandgel.core.quantity.Php;
  */
 public record BalanceStep(Mass readability) {
     private static final double PERCENT = 100;
+    private static final double HAIR = 1e-9;
 
     public BalanceStep {
         Checks.positive("readability in grams", readability.inGrams());
@@ -38,6 +39,15 @@ public record BalanceStep(Mass readability) {
                     "readability is %s g, too coarse for %s g".formatted(readability.inGrams(), mass.inGrams()));
         }
         return rounded;
+    }
+
+    /** The largest whole number of steps that is no more than the mass, which may be none. */
+    public Mass cutOff(Mass mass) {
+        Mass rounded = WeighingPlan.rounded(mass, readability);
+        boolean above = rounded.inGrams() > mass.inGrams() * (1 + HAIR);
+        return above
+                ? WeighingPlan.rounded(Mass.ofGrams(rounded.inGrams() - readability.inGrams()), readability)
+                : rounded;
     }
 
     /** The share u ÷ m that an uncertainty is of a mass, both more than zero, u no more than m. */
