@@ -72,7 +72,8 @@ public final class Browserless {
     public Answer post(String path, Map<String, String> fields, String name, List<String> values) {
         Map<String, String> all = new LinkedHashMap<>(fields);
         all.put("form-token", token());
-        String more = values.stream().map(value -> "&" + encoded(Map.of(name, value))).collect(Collectors.joining());
+        String more =
+                values.stream().map(value -> "&" + encoded(Map.of(name, value))).collect(Collectors.joining());
         return send(request(path)
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .header("Origin", base)

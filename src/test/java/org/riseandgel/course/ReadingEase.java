@@ -32,13 +32,16 @@ record ReadingEase(int words, int sentences, int syllables) {
         for (int i = 0; i < words.size(); i++) {
             int next = i + 1 < words.size() ? words.get(i + 1).from() : text.length();
             String between = text.substring(words.get(i).to(), next);
-            boolean mark = between.indexOf('.') >= 0 || between.indexOf('?') >= 0 || between.indexOf('!') >= 0
+            boolean mark = between.indexOf('.') >= 0
+                    || between.indexOf('?') >= 0
+                    || between.indexOf('!') >= 0
                     || between.indexOf(':') >= 0;
             // "3.5" is one number, and "e.g." no end: a sentence ends before a blank or the end.
             boolean blank = between.chars().anyMatch(Character::isWhitespace) || next == text.length();
             ends += mark && blank ? 1 : 0;
         }
-        int syllables = words.stream().mapToInt(word -> syllables(word.folded())).sum();
+        int syllables =
+                words.stream().mapToInt(word -> syllables(word.folded())).sum();
         return new ReadingEase(words.size(), Math.max(1, ends), syllables);
     }
 

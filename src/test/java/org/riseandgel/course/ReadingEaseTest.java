@@ -23,7 +23,8 @@ class ReadingEaseTest {
     private static final double HARDEST = 50;
 
     @ParameterizedTest
-    @CsvSource({"foam, 1", "whisk, 1", "whisked, 2", "table, 2", "make, 1", "gelling, 2", "volume, 2", "the, 1", "12, 1"})
+    @CsvSource({"foam, 1", "whisk, 1", "whisked, 2", "table, 2", "make, 1", "gelling, 2", "volume, 2", "the, 1", "12, 1"
+    })
     void syllablesAreGroupsOfVowels(String word, int syllables) {
         assertThat(ReadingEase.syllables(word)).isEqualTo(syllables);
     }

@@ -168,9 +168,19 @@ class BrokenChoicesTest {
                         "  - { text: Grey, why: Nor that. }\n  - { text: Brown, why: Never. }\n",
                         "",
                         "11 options: Has 3 entries; write 4 to 12."),
-                arguments("more shown than there are", ONE, "shown: 4", "shown: 6", "10 shown: Is “6”; write a whole number from 4 to 5."),
+                arguments(
+                        "more shown than there are",
+                        ONE,
+                        "shown: 4",
+                        "shown: 6",
+                        "10 shown: Is “6”; write a whole number from 4 to 5."),
                 arguments("an option without a reason", ONE, ", why: Never.", "", "16 options[5].why: Is missing."),
-                arguments("right that is no flag", ONE, "right: true", "right: yes", "12 options[1].right: Is “yes”; write true or false.\n11 options: Marks 0 options as right; mark exactly one with “right: true”."),
+                arguments(
+                        "right that is no flag",
+                        ONE,
+                        "right: true",
+                        "right: yes",
+                        "12 options[1].right: Is “yes”; write true or false.\n11 options: Marks 0 options as right; mark exactly one with “right: true”."),
                 arguments(
                         "all of them right",
                         ALL,
@@ -209,9 +219,16 @@ class BrokenChoicesTest {
                         "why: Ends., with: 3",
                         "10 steps: Ties all steps together, so that any order would be right; take a “with” out."),
                 arguments(
-                        "a step twice", ORDER, "Fourth", "First", "14 steps[4].text: Stands here twice; write it once."),
+                        "a step twice",
+                        ORDER,
+                        "Fourth",
+                        "First",
+                        "14 steps[4].text: Stands here twice; write it once."),
                 arguments(
-                        "no steps", ORDER, ORDER.substring(ORDER.indexOf("steps:"), ORDER.indexOf("source:")), "steps: 7\n",
+                        "no steps",
+                        ORDER,
+                        ORDER.substring(ORDER.indexOf("steps:"), ORDER.indexOf("source:")),
+                        "steps: 7\n",
                         "10 steps: Is “7”; write a list, in brackets or with one dash per line."),
                 arguments(
                         "no such figure",
@@ -233,7 +250,12 @@ class BrokenChoicesTest {
                         "[Quattro]",
                         "[Uno]",
                         "14 others[1]: Is among the right sides already; an entry of others belongs to nothing."),
-                arguments("a left side twice", MATCH, "left: Two", "left: One", "12 pairs[2].left: Stands here twice; write it once."),
+                arguments(
+                        "a left side twice",
+                        MATCH,
+                        "left: Two",
+                        "left: One",
+                        "12 pairs[2].left: Stands here twice; write it once."),
                 arguments(
                         "too few right sides",
                         MATCH.replace("right: Due", "right: Uno"),

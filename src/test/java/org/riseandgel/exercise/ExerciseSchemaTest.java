@@ -129,7 +129,9 @@ class ExerciseSchemaTest {
 
     static List<Path> files() throws IOException {
         try (Stream<Path> paths = Files.walk(Path.of("exercises"))) {
-            return paths.filter(path -> path.toString().endsWith(".yaml")).sorted().toList();
+            return paths.filter(path -> path.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -144,7 +146,8 @@ class ExerciseSchemaTest {
 
     private static JsonSchema schema() {
         try (InputStream in = ExerciseSchemaTest.class.getResourceAsStream("/schema/exercise.schema.json")) {
-            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
+            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(in);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

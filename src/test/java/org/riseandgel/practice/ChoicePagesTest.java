@@ -104,7 +104,11 @@ class ChoicePagesTest {
         Map<String, List<List<String>>> incomplete = Map.of(
                 ONE, List.of(List.of(), List.of("z"), List.of("a", "b"), List.of("<b>")),
                 ALL, List.of(List.of(), List.of("zz"), List.of("9")),
-                ORDER, List.of(List.of("1", "2", "-", "3", "4"), List.of("1", "1", "2", "3", "4"), List.of("0", "1", "2", "3", "4")),
+                ORDER,
+                        List.of(
+                                List.of("1", "2", "-", "3", "4"),
+                                List.of("1", "1", "2", "3", "4"),
+                                List.of("0", "1", "2", "3", "4")),
                 MATCH, List.of(List.of("a", "-", "b", "c"), List.of("a", "b", "c"), List.of("a", "b", "c", "z")));
         incomplete.forEach((kind, tries) -> {
             UUID draw = draw(kind);
@@ -123,7 +127,10 @@ class ChoicePagesTest {
         assertThat(page.select("option[selected]").eachText()).containsExactly("1", "2", "3", "4");
         assertThat(page.select(".field-error").text()).isEqualTo("Give step c a number from 1 to 5.");
         UUID ticked = draw(ONE);
-        assertThat(send(ticked, List.of("a", "c")).page().select("input[checked]").eachAttr("value"))
+        assertThat(send(ticked, List.of("a", "c"))
+                        .page()
+                        .select("input[checked]")
+                        .eachAttr("value"))
                 .containsExactly("a", "c");
     }
 
@@ -159,9 +166,7 @@ class ChoicePagesTest {
             send(draw, drawn.wrong());
             Document page = ines.get("/people/" + DemoPeople.ANOUK + "/answers/" + draw + "/1")
                     .page();
-            assertThat(page.select(".choice-notes > li"))
-                    .as(kind)
-                    .hasSameSizeAs(drawn.notes(drawn.wrong()));
+            assertThat(page.select(".choice-notes > li")).as(kind).hasSameSizeAs(drawn.notes(drawn.wrong()));
         }
         assertThat(ines.get("/people/" + DemoPeople.ANOUK + "/answers").status())
                 .isEqualTo(200);
