@@ -95,7 +95,7 @@ class BrokenChoicesTest {
                 .replace("shown: 4", "shown: 9")
                 .replace("why: Never.", "reason: Never.");
         assertThat(told(text).lines().map(line -> line.substring(0, line.indexOf(':'))))
-                .containsExactly("4 level", "15 options[5].reason", "15 options[5].why", "10 shown");
+                .containsExactly("4 level", "16 options[5].reason", "16 options[5].why", "10 shown");
     }
 
     @Test
@@ -261,7 +261,7 @@ class BrokenChoicesTest {
                         MATCH.replace("right: Due", "right: Uno"),
                         "right: Tre, why: It is. }\nothers: [Quattro]\n",
                         "right: Uno, why: It is. }\n",
-                        "1: Has only 1 different right sides; give at least 3, in pairs or others."));
+                        "1 Has only 1 different right sides; give at least 3, in pairs or others."));
     }
 
     private static String told(String text) {

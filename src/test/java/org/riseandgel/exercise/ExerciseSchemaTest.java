@@ -84,6 +84,8 @@ class ExerciseSchemaTest {
             "an entry of others that belongs to something",
             "a left side twice",
             "too few right sides",
+            // Other readers of YAML take yes for true.
+            "right that is no flag",
             // What makes a text no YAML at all leaves nothing to look at.
             "not yaml",
             "a name twice",
