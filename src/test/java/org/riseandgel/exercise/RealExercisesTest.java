@@ -22,7 +22,7 @@ class RealExercisesTest {
     private static final Path FOLDER = Path.of("exercises");
     private static final long SEEDS = 1_000;
 
-    /** Typing every answer in every unit, with both marks, takes its time: so it is with each of these many draws. */
+    /** Drawing anew, and typing every answer in every unit with both marks, takes its time: so often it is done. */
     private static final long EVERY = 25;
 
     private static final ExerciseLibrary.Loaded LOADED = load();
@@ -61,10 +61,10 @@ class RealExercisesTest {
             DrawnNumbers numbers = (DrawnNumbers) drawn;
             Judge.checkDraw(numbers);
             Judge.checkInTurn(numbers, seed);
-            DrawnNumbers again = (DrawnNumbers) LOADED.library().drawer().again(template, drawn.seed());
-            assertThat(again.values()).isEqualTo(numbers.values());
-            assertThat(again.parts()).isEqualTo(numbers.parts());
             if (seed % EVERY == 0) {
+                DrawnNumbers again = (DrawnNumbers) LOADED.library().drawer().again(template, drawn.seed());
+                assertThat(again.values()).isEqualTo(numbers.values());
+                assertThat(again.parts()).isEqualTo(numbers.parts());
                 Judge.checkAnswers(numbers);
             }
         });
