@@ -168,6 +168,12 @@ public final class ConvertShrinkage implements Calculation {
                 PIECE_LENGTH,
                 () -> right.sculptFor(sculpt),
                 "The piece is smaller than the sculpt: multiply by what is left.");
+        work.slip(
+                Slip.LOST_FOR_LEFT,
+                PIECE_LENGTH,
+                () -> Length.ofMillimetres(
+                        sculpt.inMillimetres() * right.ofSculpt().asFraction()),
+                "That is how much shorter the piece is, not how long.");
         return right.ofSculpt();
     }
 
