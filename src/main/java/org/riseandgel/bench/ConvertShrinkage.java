@@ -144,6 +144,12 @@ public final class ConvertShrinkage implements Calculation {
                 SCULPT_LENGTH,
                 () -> right.pieceFrom(piece),
                 "The sculpt is larger than the piece: divide by what is left.");
+        work.slip(
+                Slip.WRONG_WHOLE,
+                SCULPT_LENGTH,
+                () -> Length.ofMillimetres(
+                        piece.inMillimetres() * (1 + right.ofSculpt().asFraction())),
+                "The shrinkage counts on the sculpt, not on the piece: divide by what is left.");
         return right.ofSculpt();
     }
 

@@ -44,6 +44,8 @@ public enum Slip {
     GAIN_FOR_RATIO("gain-for-ratio", "Gain taken for ratio", "A ratio of 3 is three times the liquid, a gain of two."),
     OVERFILL_LEFT_OUT("overfill-left-out", "Overfill left out", "The mold needs more foam than its cavity holds."),
     BOWL_LOSS_LEFT_OUT("bowl-loss-left-out", "Bowl loss left out", "Some foam always stays in the bowl."),
+    RESERVE_LEFT_OUT(
+            "reserve-left-out", "Time in hand left out", "A gel time is a forecast: what is kept in hand comes off."),
     SALT_FOR_FLUORIDE("salt-for-fluoride", "Salt taken for fluoride", "Only part of the salt's mass is fluoride."),
     DISPERSION_FOR_DRY("dispersion-for-dry", "Dispersion taken for dry salt", "Only part of a dispersion is salt."),
     WRONG_WHOLE("wrong-whole", "Percent of the wrong whole", "A percentage counts on what it was taken of."),
