@@ -105,6 +105,8 @@ class RealCourseTest {
                 Outcome outcome = worked.run();
                 worked.calculation()
                         .results()
+                        .stream()
+                        .filter(result -> outcome.results().containsKey(result.name()))
                         .forEach(result -> possible.add(Worked.written(outcome, result, DecimalMark.COMMA)
                                 .replace('\u00a0', ' ')));
             }
