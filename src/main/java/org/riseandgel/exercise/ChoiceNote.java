@@ -13,7 +13,7 @@ package org.riseandgel.exercise;
 public record ChoiceNote(
         String mark,
         String text,
-        MatchTemplate.Picture picture,
+        Picture picture,
         String yours,
         String right,
         boolean agrees,

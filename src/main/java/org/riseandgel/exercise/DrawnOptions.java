@@ -26,7 +26,8 @@ public record DrawnOptions(OptionsTemplate template, long seed, List<Option> sho
                         .mapToObj(place -> new ChoiceView.Row(
                                 Places.letter(place), shown.get(place).text(), null))
                         .toList(),
-                List.of());
+                        List.of())
+                .about(template.picture().orElse(null));
     }
 
     @Override
