@@ -13,7 +13,8 @@ final class OptionsReader {
 
     private OptionsReader() {}
 
-    static Optional<ExerciseTemplate> read(ExerciseTemplate.Head head, ExerciseKind kind, Fields root, FigureShelf figures) {
+    static Optional<ExerciseTemplate> read(
+            ExerciseTemplate.Head head, ExerciseKind kind, Fields root, FigureShelf figures) {
         ChoiceFields.noBraces(root);
         List<Fields> groups = ChoiceFields.groups(root, "options", FEWEST, MOST);
         List<Option> options = new ArrayList<>();

@@ -11,8 +11,7 @@ import java.util.Optional;
  * @param options in the order of the file
  * @param shown how many of them a draw shows
  */
-public record OptionsTemplate(
-        Head head, ExerciseKind kind, Optional<Picture> picture, List<Option> options, int shown)
+public record OptionsTemplate(Head head, ExerciseKind kind, Optional<Picture> picture, List<Option> options, int shown)
         implements ChoiceTemplate {
     public OptionsTemplate {
         options = List.copyOf(options);

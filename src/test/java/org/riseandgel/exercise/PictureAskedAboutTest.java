@@ -13,7 +13,8 @@ class PictureAskedAboutTest {
             "exercises/seams/seam.svg",
             "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 640 100\"><rect class=\"f-foam\" x=\"1\" y=\"1\""
                     + " width=\"9\" height=\"9\"/></svg>");
-    private static final String EXERCISE = """
+    private static final String EXERCISE =
+            """
             id: seam
             title: A seam
             skill: seams
