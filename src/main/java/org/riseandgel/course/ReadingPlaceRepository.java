@@ -14,9 +14,12 @@ class ReadingPlaceRepository implements PanacheRepositoryBase<ReadingPlaceEntity
         return findByIdOptional(new ReadingPlaceEntity.Key(person, lesson));
     }
 
-    /** A person's places, the latest first. */
-    List<ReadingPlaceEntity> of(UUID person) {
-        return list("personId = ?1 order by keptAt desc, lessonId", person);
+    /** A person's places in lessons that they have not marked as read, the latest first. */
+    List<ReadingPlaceEntity> unread(UUID person) {
+        return list(
+                "from ReadingPlaceEntity p where p.personId = ?1 and not exists (select 1 from LessonReadEntity r"
+                        + " where r.personId = ?1 and r.lessonId = p.lessonId) order by p.keptAt desc, p.lessonId",
+                person);
     }
 
     /** One row for a person and lesson; the database decides, so that two pages at once leave one. */

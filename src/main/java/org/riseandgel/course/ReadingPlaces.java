@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 
 /** Remembers how far a person has read, so that they can go on there. */
@@ -12,13 +11,11 @@ import java.util.UUID;
 public class ReadingPlaces {
     private final ReadingPlaceRepository table;
     private final CourseContent content;
-    private final LessonsRead read;
     private final Clock clock;
 
-    ReadingPlaces(ReadingPlaceRepository table, CourseContent content, LessonsRead read, Clock clock) {
+    ReadingPlaces(ReadingPlaceRepository table, CourseContent content, Clock clock) {
         this.table = table;
         this.content = content;
-        this.read = read;
         this.clock = clock;
     }
 
@@ -33,9 +30,7 @@ public class ReadingPlaces {
     /** Where the person read last, unless they have marked that lesson as read. */
     public Optional<Place> last(UUID person) {
         Content now = content.current();
-        Set<String> done = read.by(person);
-        return table.of(person).stream()
-                .filter(kept -> !done.contains(kept.lessonId()))
+        return table.unread(person).stream()
                 .flatMap(kept -> now.lessons().values().stream()
                         .filter(lesson -> lesson.key().id().equals(kept.lessonId()))
                         .flatMap(lesson -> place(lesson, kept.anchor()).stream()))

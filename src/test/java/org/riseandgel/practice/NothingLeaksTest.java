@@ -128,8 +128,10 @@ class NothingLeaksTest {
         String about = drawn + " of " + answer;
         assertThat(text)
                 .as(about)
-                .doesNotContain(Long.toString(seed), Long.toUnsignedString(seed), Long.toUnsignedString(seed, 16))
-                .doesNotContain("checked", "selected");
+                .doesNotContain(Long.toString(seed), Long.toUnsignedString(seed), Long.toUnsignedString(seed, 16));
+        assertThat(answer.page().select("[name=answer][checked], [name=answer] [selected]"))
+                .as(about)
+                .isEmpty();
         assertThat(drawn.notes(drawn.right()))
                 .as(about)
                 .extracting(ChoiceNote::why)
