@@ -21,9 +21,9 @@ class HazardContentTest {
     private static final String STAGE = "01-bench-and-hazards";
     private static final String SAFE_HANDLING = "safe-handling";
     private static final int ITEMS_PER_OBJECTIVE = 2;
-    private static final Content REAL =
-            ContentLoader.load(new ContentSource(Optional.of(".")).read(), Catalogue.standard())
-                    .content();
+    private static final Content REAL = ContentLoader.load(
+                    new ContentSource(Optional.of(".")).read(), Catalogue.standard())
+            .content();
 
     @TestFactory
     Stream<DynamicTest> everyObjectiveIsAskedAtLeastTwice() {
@@ -49,7 +49,9 @@ class HazardContentTest {
     @Test
     void lessonsThatTellToCallSayWhom() {
         List<String> telling = lessons().stream()
-                .filter(lesson -> lesson.body().html(DecimalMark.POINT, "Aunt Emergency, 112").contains("Aunt Emergency"))
+                .filter(lesson -> lesson.body()
+                        .html(DecimalMark.POINT, "Aunt Emergency, 112")
+                        .contains("Aunt Emergency"))
                 .map(lesson -> lesson.key().lesson())
                 .toList();
         assertThat(telling).contains("02-what-the-salt-does", "07-storage-spill-waste", "08-first-response");
@@ -70,16 +72,25 @@ class HazardContentTest {
         List<List<OptionsTemplate.Option>> exercises = safeHandling().stream()
                 .filter(OptionsTemplate.class::isInstance)
                 .map(template -> ((OptionsTemplate) template).options())
-                .filter(options -> options.stream().filter(OptionsTemplate.Option::right).count() == 1)
+                .filter(options ->
+                        options.stream().filter(OptionsTemplate.Option::right).count() == 1)
                 .toList();
         long byExercise = exercises.stream()
-                .filter(options -> longest(options.stream().map(OptionsTemplate.Option::text).toList())
-                        == rightOf(options.stream().map(OptionsTemplate.Option::right).toList()))
+                .filter(options -> longest(options.stream()
+                                .map(OptionsTemplate.Option::text)
+                                .toList())
+                        == rightOf(options.stream()
+                                .map(OptionsTemplate.Option::right)
+                                .toList()))
                 .count();
         List<Question> asked = questions().toList();
         long byQuestion = asked.stream()
-                .filter(question -> longest(question.options().stream().map(Question.Option::text).toList())
-                        == rightOf(question.options().stream().map(Question.Option::right).toList()))
+                .filter(question -> longest(question.options().stream()
+                                .map(Question.Option::text)
+                                .toList())
+                        == rightOf(question.options().stream()
+                                .map(Question.Option::right)
+                                .toList()))
                 .count();
         assertThat(byExercise).isLessThanOrEqualTo(exercises.size() * 4L / 10);
         assertThat(byQuestion).isLessThanOrEqualTo(asked.size() * 4L / 10);
@@ -87,7 +98,8 @@ class HazardContentTest {
 
     private static int longest(List<String> texts) {
         return IntStream.range(0, texts.size())
-                .reduce((one, other) -> texts.get(other).length() > texts.get(one).length() ? other : one)
+                .reduce((one, other) ->
+                        texts.get(other).length() > texts.get(one).length() ? other : one)
                 .orElseThrow();
     }
 
@@ -102,8 +114,8 @@ class HazardContentTest {
     }
 
     private static Stream<Question> questions() {
-        return lessons().stream()
-                .flatMap(lesson -> Stream.of(lesson.recall(), lesson.selfCheck()).flatMap(Collection::stream));
+        return lessons().stream().flatMap(lesson -> Stream.of(lesson.recall(), lesson.selfCheck())
+                .flatMap(Collection::stream));
     }
 
     private static List<ExerciseTemplate> safeHandling() {
