@@ -70,6 +70,19 @@ public final class EventText {
         }
     }
 
+    /**
+     * Reads back what {@link #canonical} wrote.
+     *
+     * @throws IllegalArgumentException when it is not that
+     */
+    public static <T> T parse(String text, Class<T> kind) {
+        try {
+            return JSON.readValue(text, kind);
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("This cannot be read: " + e.getOriginalMessage(), e);
+        }
+    }
+
     /** The kind of an event, such as {@code training-given}. */
     public static String kind(Body said) {
         return name(said.getClass());
@@ -86,6 +99,7 @@ public final class EventText {
                 .addModule(sets)
                 .addMixIn(Body.class, WithKind.class)
                 .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+                .disable(MapperFeature.AUTO_DETECT_IS_GETTERS)
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .disable(DeserializationFeature.ADJUST_DATES_TO_CONTEXT_TIME_ZONE)
                 .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
