@@ -321,6 +321,8 @@ BEGIN
         SELECT 1 FROM ${flyway:defaultSchema}.register_event e
         WHERE e.number = ANY (wanted) AND (
             e.person_id IS NULL
+            OR (e.recorded > last.recorded - interval '5 years'
+                AND e.kind NOT IN ('relation-ended', 'legal-hold', 'anonymised'))
             OR coalesce((SELECT h.content::jsonb -> 'said' ->> 'on' = 'true'
                          FROM ${flyway:defaultSchema}.register_event h
                          WHERE h.person_id = e.person_id AND h.kind = 'legal-hold'

@@ -173,7 +173,8 @@ class Scribe {
         return sitting.handedInAt().isAfter(now) ? sitting.handedInAt() : now;
     }
 
-    private Instant latest() {
+    /** Now, or the time of the newest line when the clock is behind it. */
+    Instant latest() {
         Instant now = clock.instant();
         Instant newest = ledger.head().recorded();
         return now.isBefore(newest) ? newest : now;

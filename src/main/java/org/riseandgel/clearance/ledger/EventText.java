@@ -3,6 +3,7 @@ package org.riseandgel.clearance.ledger;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
@@ -15,10 +16,12 @@ import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.riseandgel.clearance.rule.Body;
 
 /**
@@ -28,6 +31,7 @@ import org.riseandgel.clearance.rule.Body;
  */
 public final class EventText {
     private static final ObjectMapper JSON = mapper();
+    private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
 
     private EventText() {}
 
@@ -81,6 +85,21 @@ public final class EventText {
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("This cannot be read: " + e.getOriginalMessage(), e);
         }
+    }
+
+    /** Every id that stands in an event. */
+    public static Set<UUID> ids(Body said) {
+        Set<UUID> ids = new LinkedHashSet<>();
+        JsonNode tree = JSON.valueToTree(said);
+        collect(tree, ids);
+        return ids;
+    }
+
+    private static void collect(JsonNode node, Set<UUID> ids) {
+        if (node.isTextual() && ID.matcher(node.textValue()).matches()) {
+            ids.add(UUID.fromString(node.textValue()));
+        }
+        node.forEach(inner -> collect(inner, ids));
     }
 
     /** The kind of an event, such as {@code training-given}. */
