@@ -2,7 +2,6 @@ package org.riseandgel.clearance;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -42,21 +41,18 @@ public class Register {
     private final BirthDates births;
     private final KnowledgeEvidence knowledge;
     private final People people;
-    private final Clock clock;
 
     Register(
             Histories histories,
             Scribe scribe,
             BirthDates births,
             KnowledgeEvidence knowledge,
-            People people,
-            Clock clock) {
+            People people) {
         this.histories = histories;
         this.scribe = scribe;
         this.births = births;
         this.knowledge = knowledge;
         this.people = people;
-        this.clock = clock;
     }
 
     /** How far somebody is in a scope. Expired, suspended and the like are in the standing. */
@@ -86,7 +82,7 @@ public class Register {
 
     /** The board at an instant, as it was known at another; both are now when left out. */
     public Board board(Instant at, Instant known) {
-        Instant now = clock.instant();
+        Instant now = scribe.latest();
         Instant when = at == null ? now : at;
         Instant knew = known == null ? now : known;
         History history = histories.all(knew).history();
@@ -131,7 +127,7 @@ public class Register {
 
     /** The list for the door of a room, as of now. */
     public DoorList doorList(String room) {
-        Instant now = clock.instant();
+        Instant now = scribe.latest();
         History history = histories.all(now).history();
         List<DoorLine> lines = board(now, now).rows().stream()
                 .filter(row -> row.scope().room().equals(room))
@@ -152,7 +148,7 @@ public class Register {
 
     /** What one person may do now, scope by scope; only the scopes in which something is on record. */
     public List<BoardRow> standings(UUID person) {
-        Instant now = clock.instant();
+        Instant now = scribe.latest();
         History history = scribe.known(person).history();
         ClearanceRule rule = new ClearanceRule(history);
         String name = people.names(Set.of(person)).getOrDefault(person, "Unknown person");
@@ -165,20 +161,20 @@ public class Register {
 
     /** The scopes in use now. */
     public List<Scope> scopes() {
-        return histories.of(Set.of(), clock.instant()).history().openScopes(clock.instant());
+        return histories.of(Set.of(), scribe.latest()).history().openScopes(scribe.latest());
     }
 
     /** The policy in force now. */
     public Optional<Policy> policy() {
-        return histories.of(Set.of(), clock.instant()).history().policy(clock.instant());
+        return histories.of(Set.of(), scribe.latest()).history().policy(scribe.latest());
     }
 
     /** All revisions of safety data sheets, newest first. */
     public List<Fact<Setting.SdsFiled>> sheets() {
         List<Fact<Setting.SdsFiled>> sheets = new ArrayList<>(histories
-                .of(Set.of(), clock.instant())
+                .of(Set.of(), scribe.latest())
                 .history()
-                .general(Setting.SdsFiled.class, clock.instant()));
+                .general(Setting.SdsFiled.class, scribe.latest()));
         java.util.Collections.reverse(sheets);
         return sheets;
     }
@@ -186,9 +182,9 @@ public class Register {
     /** The newest revision of a substance's sheet. */
     public Optional<Setting.SdsFiled> sheet(Substance substance) {
         return histories
-                .of(Set.of(), clock.instant())
+                .of(Set.of(), scribe.latest())
                 .history()
-                .sheet(substance, clock.instant())
+                .sheet(substance, scribe.latest())
                 .map(Fact::body);
     }
 
@@ -197,7 +193,7 @@ public class Register {
 
     /** Everybody who read any revision, newest first. */
     public List<Reading> readings() {
-        Instant now = clock.instant();
+        Instant now = scribe.latest();
         History history = histories.all(now).history();
         Map<UUID, String> names = people.names(history.people());
         return history.people().stream()
@@ -216,7 +212,7 @@ public class Register {
 
     /** Everybody who is qualified now. */
     public List<Qualified> qualified() {
-        Instant now = clock.instant();
+        Instant now = scribe.latest();
         History history = histories.all(now).history();
         ClearanceRule rule = new ClearanceRule(history);
         Map<UUID, String> names = people.names(history.people());
@@ -239,7 +235,7 @@ public class Register {
     @Transactional
     public Optional<LocalDate> birthDate(UUID asking, UUID person) {
         scribe.needSafetyLead(asking);
-        return births.forSafetyLead(asking, person, clock.instant());
+        return births.forSafetyLead(asking, person, scribe.latest());
     }
 
     private record Found(Stage stage, Standing standing) {}

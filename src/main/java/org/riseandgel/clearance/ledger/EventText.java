@@ -65,7 +65,7 @@ public final class EventText {
     public static Content read(String text) {
         try {
             Content content = JSON.readValue(text, Content.class);
-            if (content.effective() == null || content.said() == null) {
+            if (content == null || content.effective() == null || content.said() == null) {
                 throw new IllegalArgumentException("A line of the register says nothing.");
             }
             return content;

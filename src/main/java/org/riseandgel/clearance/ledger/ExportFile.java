@@ -13,7 +13,7 @@ import java.util.List;
  * supplier's sheets are not in it; it holds what proves them.
  */
 public final class ExportFile {
-    static final String FORMAT = "register-lines";
+    private static final String FORMAT = "register-lines";
     private static final JsonFactory JSON = new JsonFactory();
 
     private ExportFile() {}
@@ -26,7 +26,7 @@ public final class ExportFile {
         return file.append(last(lines.size(), head)).append('\n').toString();
     }
 
-    private static String write(Line line) {
+    static String write(Line line) {
         return object(json -> {
             json.writeNumberField("number", line.number());
             json.writeStringField("id", line.id().toString());
@@ -39,7 +39,7 @@ public final class ExportFile {
         });
     }
 
-    private static String last(int count, String head) {
+    static String last(int count, String head) {
         return object(json -> {
             json.writeStringField("format", FORMAT);
             json.writeNumberField("lines", count);

@@ -9,12 +9,14 @@ import java.time.format.DateTimeFormatter;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.regex.Pattern;
 
 /** The hashes of the register: SHA-256 (FIPS 180-4) over bytes that anybody can put together from an export. */
 public final class Seal {
     /** What stands before the first line. */
     public static final String BEGINNING = "0".repeat(64);
 
+    private static final Pattern SALT = Pattern.compile("[0-9a-f]{32}");
     private static final HexFormat HEX = HexFormat.of();
     private static final DateTimeFormatter MICROS =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSSSSS'Z'").withZone(ZoneOffset.UTC);
@@ -47,14 +49,19 @@ public final class Seal {
 
     /** What is wrong with a line by itself; empty when it is sealed rightly. */
     public static Optional<String> problem(Line line) {
-        if (!line.isPurged()
-                && !ofText(line.salt(), line.content()).equals(line.contentHash())) {
+        if (!line.isPurged() && !matches(line)) {
             return Optional.of("what it says does not match its hash");
         }
         return ofLine(line.number(), line.id(), line.recorded(), line.contentHash(), line.previous())
                         .equals(line.hash())
                 ? Optional.empty()
                 : Optional.of("its place, id, time or hashes do not match its hash");
+    }
+
+    private static boolean matches(Line line) {
+        return line.salt() != null
+                && SALT.matcher(line.salt()).matches()
+                && ofText(line.salt(), line.content()).equals(line.contentHash());
     }
 
     private static MessageDigest sha256() {

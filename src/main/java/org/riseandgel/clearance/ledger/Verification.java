@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.riseandgel.clearance.rule.Keeping;
@@ -70,16 +71,30 @@ public final class Verification {
         Verification verification = new Verification();
         List<String> rows = text.lines().toList();
         for (int i = 0; i + 1 < rows.size(); i++) {
-            verification.row(i + 1, rows.get(i));
+            verification.row(rows.get(i));
         }
         verification.last(rows.isEmpty() ? "" : rows.get(rows.size() - 1));
         return verification.report();
     }
 
-    private void row(int row, String text) {
+    private void row(String text) {
+        Optional<Line> line = parse(text);
+        if (line.isPresent()) {
+            check(line.get());
+            if (!ExportFile.write(line.get()).equals(text)) {
+                find("is not written as the register writes its lines.");
+            }
+        } else {
+            count++;
+            find("cannot be read.");
+            before = null;
+        }
+    }
+
+    private static Optional<Line> parse(String text) {
         try {
             JsonNode json = JSON.readTree(text);
-            check(new Line(
+            return Optional.of(new Line(
                     json.path("number").asLong(),
                     UUID.fromString(json.path("id").asText()),
                     Instant.parse(json.path("recorded").asText()),
@@ -89,9 +104,7 @@ public final class Verification {
                     json.path("previous").asText(),
                     json.path("hash").asText()));
         } catch (JsonProcessingException | DateTimeException | IllegalArgumentException e) {
-            findings.add(new Finding(row, "this row of the file cannot be read."));
-            before = null;
-            count++;
+            return Optional.empty();
         }
     }
 
@@ -101,30 +114,25 @@ public final class Verification {
     }
 
     private void last(String text) {
-        try {
-            JsonNode json = JSON.readTree(text);
-            if (!ExportFile.FORMAT.equals(json.path("format").asText())) {
-                findings.add(new Finding(0, "The file does not end with the line that says how many there are: it was cut."));
-            } else if (json.path("lines").asLong() != count || !json.path("head").asText().equals(head())) {
-                findings.add(new Finding(
-                        0,
-                        "The end of the file tells of %s lines that end with %s; these are %d that end with %s."
-                                .formatted(json.path("lines").asText(), json.path("head").asText(), count, head())));
-            }
-        } catch (JsonProcessingException e) {
-            findings.add(new Finding(0, "The last row of the file cannot be read."));
+        String right = ExportFile.last(count, head());
+        if (!text.startsWith(right.substring(0, right.indexOf(':')))) {
+            findings.add(
+                    new Finding(0, "The file does not end with the row that says how many lines there are: it was cut."));
+        } else if (!text.equals(right)) {
+            findings.add(new Finding(
+                    0, "The last row of the file is not the one that follows from its lines, which is: " + right));
         }
     }
 
     private void check(Line line) {
         count++;
         if (line.number() != count) {
-            findings.add(new Finding(line.number(), "stands in place %d.".formatted(count)));
+            find("says that it is line %d.".formatted(line.number()));
         }
         if (line.isPurged() != (line.salt() == null)) {
-            findings.add(new Finding(line.number(), "what it says and its salt are not erased together."));
+            find("what it says and its salt are not erased together.");
         } else {
-            Seal.problem(line).ifPresent(problem -> findings.add(new Finding(line.number(), problem + ".")));
+            Seal.problem(line).ifPresent(problem -> find(problem + "."));
         }
         if (before != null || count == 1) {
             follows(line);
@@ -136,10 +144,10 @@ public final class Verification {
     private void follows(Line line) {
         String link = before == null ? Seal.BEGINNING : before.hash();
         if (!line.previous().equals(link)) {
-            findings.add(new Finding(line.number(), "does not name the hash of the line before it."));
+            find("does not name the hash of the line before it.");
         }
         if (before != null && line.recorded().isBefore(before.recorded())) {
-            findings.add(new Finding(line.number(), "was recorded before the line before it."));
+            find("was recorded before the line before it.");
         }
     }
 
@@ -151,13 +159,13 @@ public final class Verification {
         try {
             EventText.Content content = EventText.read(line.content());
             if (content.effective().isAfter(line.recorded())) {
-                findings.add(new Finding(line.number(), "was recorded before it happened."));
+                find("was recorded before it happened.");
             }
             if (content.said() instanceof Keeping.Purged said) {
                 purge(line, said);
             }
         } catch (IllegalArgumentException e) {
-            findings.add(new Finding(line.number(), "what it says cannot be read."));
+            find("what it says cannot be read.");
         }
     }
 
@@ -165,9 +173,9 @@ public final class Verification {
         listed.addAll(said.numbers());
         boolean all = purged.keySet().containsAll(said.numbers()) && said.count() == said.numbers().size();
         if (!all) {
-            findings.add(new Finding(line.number(), "lists lines as erased that are not."));
+            find("lists lines as erased that are not.");
         } else if (!digest(said.numbers(), purged).equals(said.digest())) {
-            findings.add(new Finding(line.number(), "lists erased lines with other hashes."));
+            find("lists erased lines with other hashes.");
         }
     }
 
@@ -176,6 +184,10 @@ public final class Verification {
         String all = String.join(
                 "\n", numbers.stream().sorted().map(hashes::get).toList());
         return Seal.of(all.getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+    }
+
+    private void find(String message) {
+        findings.add(new Finding(count, message));
     }
 
     private String head() {
