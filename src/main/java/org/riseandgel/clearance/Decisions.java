@@ -60,14 +60,12 @@ public class Decisions {
         Histories.Known known = scribe.known(person, decider);
         boolean named = countersigner != null && !countersigner.isBlank();
         String pool = pool(known, at);
-        Judgement judgement = new ClearanceRule(known.history())
-                .mayGrant(new Proposal(person, scope, decider, pool, named), at);
+        Judgement judgement =
+                new ClearanceRule(known.history()).mayGrant(new Proposal(person, scope, decider, pool, named), at);
         if (!judgement.isAllowed()) {
             return refused(decider, person, scope, at, judgement);
         }
-        Note countersigned = judgement.singleInstructor()
-                ? scribe.note(person, "countersigner", countersigner)
-                : null;
+        Note countersigned = judgement.singleInstructor() ? scribe.note(person, "countersigner", countersigner) : null;
         Event event = scribe.write(
                 decider,
                 at,
@@ -123,8 +121,8 @@ public class Decisions {
         Histories.Known known = scribe.known(person, decider);
         EvidenceDesk.needScope(known, scope);
         boolean named = countersigner != null && !countersigner.isBlank();
-        Judgement judgement = new ClearanceRule(known.history())
-                .mayReinstate(new Proposal(person, scope, decider, null, named), at);
+        Judgement judgement =
+                new ClearanceRule(known.history()).mayReinstate(new Proposal(person, scope, decider, null, named), at);
         if (!judgement.isAllowed()) {
             return new Outcome(false, null, judgement);
         }
@@ -172,8 +170,7 @@ public class Decisions {
         if (!own) {
             throw RegisterProblem.with("against", "Choose a decision about you.");
         }
-        return scribe.write(
-                        actor, at, new Decision.AppealLodged(actor, against, scribe.note(actor, "reason", reason)))
+        return scribe.write(actor, at, new Decision.AppealLodged(actor, against, scribe.note(actor, "reason", reason)))
                 .id();
     }
 
@@ -203,8 +200,7 @@ public class Decisions {
     }
 
     private Outcome refused(UUID decider, UUID person, UUID scope, Instant at, Judgement judgement) {
-        Event event =
-                scribe.write(decider, at, new Decision.GrantRefused(person, scope, decider, judgement.unmet()));
+        Event event = scribe.write(decider, at, new Decision.GrantRefused(person, scope, decider, judgement.unmet()));
         return new Outcome(false, event.id(), judgement);
     }
 

@@ -157,14 +157,12 @@ public class EvidenceDesk {
     @Transactional
     public UUID acknowledge(UUID actor, UUID practical) {
         Instant at = scribe.now();
-        Evidence.ObservationRecorded seen = scribe.known(actor)
-                .history()
-                .about(actor, Evidence.ObservationRecorded.class, at)
-                .stream()
-                .filter(f -> f.id().equals(practical))
-                .map(Fact::body)
-                .findFirst()
-                .orElseThrow(() -> RegisterProblem.with("practical", "There is no such practical of yours."));
+        Evidence.ObservationRecorded seen =
+                scribe.known(actor).history().about(actor, Evidence.ObservationRecorded.class, at).stream()
+                        .filter(f -> f.id().equals(practical))
+                        .map(Fact::body)
+                        .findFirst()
+                        .orElseThrow(() -> RegisterProblem.with("practical", "There is no such practical of yours."));
         return write(actor, at, new Evidence.ObservationAcknowledged(seen.person(), practical));
     }
 
@@ -333,7 +331,8 @@ public class EvidenceDesk {
     private static Policy policy(Histories.Known known, Instant at) {
         return known.history()
                 .policy(at)
-                .orElseThrow(() -> RegisterProblem.with("policy", "No policy is in force; a safety lead puts it in force."));
+                .orElseThrow(
+                        () -> RegisterProblem.with("policy", "No policy is in force; a safety lead puts it in force."));
     }
 
     private static Checklist needChecklist(Histories.Known known, String id, Scope scope, Instant at) {

@@ -43,7 +43,9 @@ class EvidenceVersions {
     /** Equipment: the policy that lists it. */
     Versions ofPolicy(History history, Instant at) {
         return new Versions(
-                history.policy(at).map(policy -> hash(EventText.canonical(policy))).orElse(""),
+                history.policy(at)
+                        .map(policy -> hash(EventText.canonical(policy)))
+                        .orElse(""),
                 policyVersion(history, at),
                 null,
                 CoreVersion.CURRENT);
@@ -53,7 +55,10 @@ class EvidenceVersions {
         StringBuilder all = new StringBuilder();
         content.read().files().stream()
                 .sorted(Comparator.comparing(ContentFile::path))
-                .forEach(file -> all.append(file.path()).append('\n').append(hash(file.text())).append('\n'));
+                .forEach(file -> all.append(file.path())
+                        .append('\n')
+                        .append(hash(file.text()))
+                        .append('\n'));
         return hash(all.toString());
     }
 

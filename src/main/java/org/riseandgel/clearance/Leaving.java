@@ -83,7 +83,8 @@ public class Leaving {
                 .orElse(0);
         scribe.write(actor, at, new Keeping.Anonymised(person, notes));
         leavers.anonymise(person, at);
-        return sql.list("SELECT register_anonymise() AS notes", row -> row.number("notes")).get(0);
+        return sql.list("SELECT register_anonymise() AS notes", row -> row.number("notes"))
+                .get(0);
     }
 
     /** Whose lines the policy no longer keeps; those on whom a legal hold lies are left out. */
@@ -98,11 +99,16 @@ public class Leaving {
         LocalDate today = known.history().days().of(at);
         return known.history().people().stream()
                 .filter(person -> left(known, person, at)
-                        .filter(on -> years != Integer.MAX_VALUE && !on.plusYears(years).isAfter(today))
+                        .filter(on -> years != Integer.MAX_VALUE
+                                && !on.plusYears(years).isAfter(today))
                         .isPresent())
                 .filter(person -> !isHeld(known, person, at))
                 .filter(person -> lastOwnLine(known, person)
-                        .filter(recorded -> !known.history().days().of(recorded).plusYears(years).isAfter(today))
+                        .filter(recorded -> !known.history()
+                                .days()
+                                .of(recorded)
+                                .plusYears(years)
+                                .isAfter(today))
                         .isPresent())
                 .toList();
     }
@@ -124,9 +130,9 @@ public class Leaving {
         Map<Long, String> hashes = new HashMap<>();
         ledger.about(due).forEach(line -> hashes.put(line.number(), line.hash()));
         Set<Long> numbers = new HashSet<>(hashes.keySet());
-        scribe.write(
-                actor, at, new Keeping.Purged(numbers.size(), numbers, Verification.digest(numbers, hashes)));
-        return sql.list("SELECT register_purge() AS lines", row -> row.number("lines")).get(0);
+        scribe.write(actor, at, new Keeping.Purged(numbers.size(), numbers, Verification.digest(numbers, hashes)));
+        return sql.list("SELECT register_purge() AS lines", row -> row.number("lines"))
+                .get(0);
     }
 
     /** The newest line about somebody that is not about their leaving. */

@@ -64,8 +64,10 @@ public class PersonRecord {
         known.events().stream()
                 .filter(event -> event.body().subject().equals(Optional.of(person)))
                 .forEach(event -> own.add(event.id()));
-        return lines(known.events(), event -> own.contains(event.id())
-                || event.body() instanceof Keeping.Corrected corrected && own.contains(corrected.event()));
+        return lines(
+                known.events(),
+                event -> own.contains(event.id())
+                        || event.body() instanceof Keeping.Corrected corrected && own.contains(corrected.event()));
     }
 
     /**
@@ -107,8 +109,7 @@ public class PersonRecord {
                 .toList();
     }
 
-    private static RecordLine line(
-            Event event, Map<UUID, String> names, Map<UUID, String> texts, boolean corrected) {
+    private static RecordLine line(Event event, Map<UUID, String> names, Map<UUID, String> texts, boolean corrected) {
         Set<UUID> ids = idsIn(event);
         Map<UUID, String> own = new java.util.LinkedHashMap<>();
         List<String> words = new ArrayList<>();

@@ -42,12 +42,7 @@ public class Register {
     private final KnowledgeEvidence knowledge;
     private final People people;
 
-    Register(
-            Histories histories,
-            Scribe scribe,
-            BirthDates births,
-            KnowledgeEvidence knowledge,
-            People people) {
+    Register(Histories histories, Scribe scribe, BirthDates births, KnowledgeEvidence knowledge, People people) {
         this.histories = histories;
         this.scribe = scribe;
         this.births = births;
@@ -155,7 +150,12 @@ public class Register {
         return history.openScopes(now).stream()
                 .flatMap(scope -> row(history, rule, scope, person, now).stream()
                         .map(row -> new BoardRow(
-                                person, name, scope, row.stage(), row.standing(), row.standing().validThrough())))
+                                person,
+                                name,
+                                scope,
+                                row.stage(),
+                                row.standing(),
+                                row.standing().validThrough())))
                 .toList();
     }
 
@@ -171,10 +171,8 @@ public class Register {
 
     /** All revisions of safety data sheets, newest first. */
     public List<Fact<Setting.SdsFiled>> sheets() {
-        List<Fact<Setting.SdsFiled>> sheets = new ArrayList<>(histories
-                .of(Set.of(), scribe.latest())
-                .history()
-                .general(Setting.SdsFiled.class, scribe.latest()));
+        List<Fact<Setting.SdsFiled>> sheets = new ArrayList<>(
+                histories.of(Set.of(), scribe.latest()).history().general(Setting.SdsFiled.class, scribe.latest()));
         java.util.Collections.reverse(sheets);
         return sheets;
     }
@@ -219,8 +217,7 @@ public class Register {
         List<Qualified> all = new ArrayList<>();
         for (UUID person : history.people()) {
             Map<Act, LocalDate> given = history.about(person, Setting.QualificationGiven.class, now).stream()
-                    .collect(Collectors.toMap(
-                            f -> f.body().act(), f -> f.body().through(), (earlier, later) -> later));
+                    .collect(Collectors.toMap(f -> f.body().act(), f -> f.body().through(), (earlier, later) -> later));
             given.forEach((act, through) -> {
                 if (rule.isQualified(person, act, now)) {
                     all.add(new Qualified(person, names.getOrDefault(person, "Unknown person"), act, through));

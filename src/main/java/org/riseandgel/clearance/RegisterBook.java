@@ -32,8 +32,7 @@ public class RegisterBook {
     private final AuditLog audit;
     private final Sql sql;
 
-    RegisterBook(
-            Ledger ledger, Histories histories, Answers answers, Scribe scribe, AuditLog audit, Sql sql) {
+    RegisterBook(Ledger ledger, Histories histories, Answers answers, Scribe scribe, AuditLog audit, Sql sql) {
         this.ledger = ledger;
         this.histories = histories;
         this.answers = answers;
@@ -80,9 +79,8 @@ public class RegisterBook {
         for (Answers.Kept kept : answers.all()) {
             Optional<Standing> now = kept.at(at);
             Place place = places.get(kept.place());
-            Standing worked = place == null
-                    ? null
-                    : rule.standing(place.question(kept.person(), Task.valueOf(kept.task())), at);
+            Standing worked =
+                    place == null ? null : rule.standing(place.question(kept.person(), Task.valueOf(kept.task())), at);
             if (place != null && now.isPresent() && !now.get().equals(worked)) {
                 differences.add(new Difference(kept.person(), kept.place(), kept.task(), now.get(), worked));
             }

@@ -93,10 +93,8 @@ public class RegisterCheck {
     }
 
     private Standing standing(UUID person, Place place, Task task, Instant now) {
-        Optional<Standing> kept =
-                answers.find(person, place.id(), task).flatMap(found -> found.at(now));
-        return kept.orElseGet(() ->
-                QuarkusTransaction.joiningExisting().call(() -> workOut(person, place, task, now)));
+        Optional<Standing> kept = answers.find(person, place.id(), task).flatMap(found -> found.at(now));
+        return kept.orElseGet(() -> QuarkusTransaction.joiningExisting().call(() -> workOut(person, place, task, now)));
     }
 
     /** Works the answer out from the lines. With a clock that is behind the newest line, nothing can be said. */
@@ -130,8 +128,7 @@ public class RegisterCheck {
     }
 
     private static Standing unreadable() {
-        return new Standing(
-                Status.NOT_CLEARED, List.of(Reason.UNREADABLE), null, null, null, null, false, null);
+        return new Standing(Status.NOT_CLEARED, List.of(Reason.UNREADABLE), null, null, null, null, false, null);
     }
 
     private static CheckAnswer answer(Standing standing, Instant now) {

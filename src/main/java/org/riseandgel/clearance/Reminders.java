@@ -52,7 +52,8 @@ public class Reminders implements CalendarSource {
                             "In %d days: %s".formatted(days, title),
                             text));
                 }
-                events.add(CalendarEvent.on(row.validThrough(), uid, title, text).remindedBefore(Duration.ofDays(1)));
+                events.add(
+                        CalendarEvent.on(row.validThrough(), uid, title, text).remindedBefore(Duration.ofDays(1)));
             }
         }
         return events;

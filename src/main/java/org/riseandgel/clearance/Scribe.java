@@ -145,7 +145,8 @@ class Scribe {
         long number = Long.MAX_VALUE / 2;
         List<Event> supposed = new java.util.ArrayList<>();
         for (Evidence.SittingNoted sitting : sittingsNotNoted(known, person)) {
-            supposed.add(new Event(number++, UUID.randomUUID(), sitting.handedInAt(), later(now, sitting), null, sitting));
+            supposed.add(
+                    new Event(number++, UUID.randomUUID(), sitting.handedInAt(), later(now, sitting), null, sitting));
         }
         return supposed.isEmpty() ? known : histories.of(all, now, supposed);
     }

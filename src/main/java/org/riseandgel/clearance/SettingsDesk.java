@@ -23,7 +23,7 @@ import org.riseandgel.clearance.rule.Task;
 import org.riseandgel.platform.sql.Sql;
 import org.riseandgel.platform.web.Problem;
 
-/** What the school lays down: policy, scopes, safety data sheets, who may train, observe and decide. For safety leads. */
+/** What the school lays down: policy, scopes, safety data sheets, who may train, observe and decide. */
 @ApplicationScoped
 public class SettingsDesk {
     private static final int LARGEST_SHEET = 10 * 1024 * 1024;
@@ -63,8 +63,7 @@ public class SettingsDesk {
         List<WhatIf.NoLonger> fallen = whatIf.of(known, policy, at);
         scribe.write(actor, at, new Setting.PolicyInForce(policy));
         for (WhatIf.NoLonger one : fallen) {
-            scribe.write(
-                    actor, at, new Setting.RenewalAsked(one.person(), one.grant(), one.due(), policy.version()));
+            scribe.write(actor, at, new Setting.RenewalAsked(one.person(), one.grant(), one.due(), policy.version()));
         }
         return fallen;
     }
@@ -72,7 +71,13 @@ public class SettingsDesk {
     /** Defines a scope. A respirator is needed where the policy says so; the school may ask for one elsewhere too. */
     @Transactional
     public UUID defineScope(
-            UUID actor, String title, Substance substance, Form form, Set<Task> tasks, String room, boolean respirator) {
+            UUID actor,
+            String title,
+            Substance substance,
+            Form form,
+            Set<Task> tasks,
+            String room,
+            boolean respirator) {
         scribe.needSafetyLead(actor);
         Instant at = scribe.now();
         Histories.Known known = scribe.known();
@@ -156,13 +161,14 @@ public class SettingsDesk {
         return revision;
     }
 
-    /** Gives a qualification; nobody gives it to themselves. */
+    /** Gives a qualification: a safety lead or the office does, and nobody to themselves. */
     @Transactional
     public void qualify(UUID actor, UUID person, Act act, LocalDate through, String basis) {
-        scribe.needSafetyLead(actor);
+        scribe.needKeeper(actor);
         scribe.needPerson(person, "person");
         if (actor.equals(person)) {
-            throw RegisterProblem.with("person", "Nobody qualifies themselves; another safety lead does it.");
+            throw RegisterProblem.with(
+                    "person", "Nobody qualifies themselves; another safety lead or the office does it.");
         }
         Instant at = scribe.now();
         EvidenceDesk.needFuture(through, scribe.known().history().days().of(at), "through");
@@ -178,7 +184,7 @@ public class SettingsDesk {
     /** Ends a qualification before its day. */
     @Transactional
     public void endQualification(UUID actor, UUID person, Act act, boolean forCause, String reason) {
-        scribe.needSafetyLead(actor);
+        scribe.needStaff(actor);
         scribe.needPerson(person, "person");
         scribe.write(
                 actor,
@@ -229,7 +235,9 @@ public class SettingsDesk {
         if (sheet.dated() == null || sheet.dated().isAfter(today)) {
             throw RegisterProblem.with("dated", "Give the day that the sheet itself bears.");
         }
-        if (sheet.fileName() == null || sheet.fileName().isBlank() || sheet.fileName().length() > 200) {
+        if (sheet.fileName() == null
+                || sheet.fileName().isBlank()
+                || sheet.fileName().length() > 200) {
             throw RegisterProblem.with("file", "The file's name is missing or longer than 200 characters.");
         }
         if (sheet.sectionsChanged().stream().anyMatch(section -> section < 1 || section > LAST_SECTION)) {

@@ -57,7 +57,12 @@ public class BirthDates {
 
     /** The date, for a safety lead; refused by the database to everybody else. */
     public Optional<LocalDate> forSafetyLead(UUID asking, UUID person, Instant at) {
-        return sql.list("SELECT birth_date_for(?, ?, ?) AS born", row -> Optional.ofNullable(row.date("born")), asking, person, at)
+        return sql.list(
+                        "SELECT birth_date_for(?, ?, ?) AS born",
+                        row -> Optional.ofNullable(row.date("born")),
+                        asking,
+                        person,
+                        at)
                 .get(0);
     }
 }

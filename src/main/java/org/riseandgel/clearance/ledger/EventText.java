@@ -53,7 +53,8 @@ public final class EventText {
         try {
             return JSON.writeValueAsString(said);
         } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("This cannot be written into the register: " + e.getOriginalMessage(), e);
+            throw new IllegalArgumentException(
+                    "This cannot be written into the register: " + e.getOriginalMessage(), e);
         }
     }
 

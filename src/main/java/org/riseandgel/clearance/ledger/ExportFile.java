@@ -22,7 +22,8 @@ public final class ExportFile {
     public static String write(List<Line> lines) {
         StringBuilder file = new StringBuilder();
         lines.forEach(line -> file.append(write(line)).append('\n'));
-        String head = lines.isEmpty() ? Seal.BEGINNING : lines.get(lines.size() - 1).hash();
+        String head =
+                lines.isEmpty() ? Seal.BEGINNING : lines.get(lines.size() - 1).hash();
         return file.append(last(lines.size(), head)).append('\n').toString();
     }
 

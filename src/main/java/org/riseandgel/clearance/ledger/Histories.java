@@ -75,7 +75,9 @@ public class Histories {
         Set<Long> erased = new HashSet<>();
         Set<Long> listed = new HashSet<>();
         boolean sound = true;
-        for (Line line : lines.stream().sorted((a, b) -> Long.compare(a.number(), b.number())).toList()) {
+        for (Line line : lines.stream()
+                .sorted((a, b) -> Long.compare(a.number(), b.number()))
+                .toList()) {
             Optional<Event> event = line.isPurged() ? Optional.empty() : event(line);
             sound &= line.isPurged() || event.isPresent();
             event.ifPresent(events::add);

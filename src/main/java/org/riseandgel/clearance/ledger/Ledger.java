@@ -85,12 +85,28 @@ public class Ledger {
     @Transactional(Transactional.TxType.MANDATORY)
     public Event add(UUID by, Instant effective, Body said) {
         Head head = hold();
-        Instant recorded = later(clock.instant().truncatedTo(ChronoUnit.MICROS), head.recorded());
+        return insert(head, by, effective, later(clock.instant(), head.recorded()), said);
+    }
+
+    /**
+     * Adds a line as if it had been written down when it happened: the demo school has an invented past.
+     *
+     * @throws IllegalStateException when this is not the demo school
+     */
+    @Transactional(Transactional.TxType.MANDATORY)
+    public Event addInvented(UUID by, Instant then, Body said) {
+        if (!sql.any("SELECT 1 FROM school WHERE demo")) {
+            throw new IllegalStateException("only the demo school has an invented past");
+        }
+        return insert(hold(), by, then, then, said);
+    }
+
+    private Event insert(Head head, UUID by, Instant effective, Instant recorded, Body said) {
         Event event = new Event(
                 head.number() + 1,
                 UUID.randomUUID(),
                 effective.truncatedTo(ChronoUnit.MICROS),
-                recorded,
+                recorded.truncatedTo(ChronoUnit.MICROS),
                 by,
                 said);
         String content = EventText.write(new EventText.Content(by, event.effective(), said));
@@ -104,12 +120,12 @@ public class Ledger {
                 event.number(),
                 event.id(),
                 event.effective(),
-                recorded,
+                event.recorded(),
                 content,
                 salt,
                 contentHash,
                 head.hash(),
-                Seal.ofLine(event.number(), event.id(), recorded, contentHash, head.hash()));
+                Seal.ofLine(event.number(), event.id(), event.recorded(), contentHash, head.hash()));
         return event;
     }
 
@@ -130,10 +146,8 @@ public class Ledger {
 
     /** The lines about some people, in order. */
     public List<Line> about(Collection<UUID> people) {
-        return sql.list(
-                COLUMNS + "WHERE person_id = ANY (?::uuid[]) ORDER BY number",
-                Ledger::line,
-                (Object) people.stream().map(UUID::toString).toArray(String[]::new));
+        return sql.list(COLUMNS + "WHERE person_id = ANY (?::uuid[]) ORDER BY number", Ledger::line, (Object)
+                people.stream().map(UUID::toString).toArray(String[]::new));
     }
 
     /** One line. */

@@ -42,8 +42,8 @@ public final class Seal {
 
     /** Hash of a line: of its parts, one under the other, after the word “register”. */
     public static String ofLine(long number, UUID id, Instant recorded, String contentHash, String previous) {
-        String parts = String.join(
-                "\n", "register", "" + number, id.toString(), micros(recorded), contentHash, previous);
+        String parts =
+                String.join("\n", "register", "" + number, id.toString(), micros(recorded), contentHash, previous);
         return of(parts.getBytes(StandardCharsets.UTF_8));
     }
 

@@ -116,8 +116,8 @@ public final class Verification {
     private void last(String text) {
         String right = ExportFile.last(count, head());
         if (!text.startsWith(right.substring(0, right.indexOf(':')))) {
-            findings.add(
-                    new Finding(0, "The file does not end with the row that says how many lines there are: it was cut."));
+            findings.add(new Finding(
+                    0, "The file does not end with the row that says how many lines there are: it was cut."));
         } else if (!text.equals(right)) {
             findings.add(new Finding(
                     0, "The last row of the file is not the one that follows from its lines, which is: " + right));
@@ -171,7 +171,8 @@ public final class Verification {
 
     private void purge(Line line, Keeping.Purged said) {
         listed.addAll(said.numbers());
-        boolean all = purged.keySet().containsAll(said.numbers()) && said.count() == said.numbers().size();
+        boolean all = purged.keySet().containsAll(said.numbers())
+                && said.count() == said.numbers().size();
         if (!all) {
             find("lists lines as erased that are not.");
         } else if (!digest(said.numbers(), purged).equals(said.digest())) {
@@ -181,8 +182,8 @@ public final class Verification {
 
     /** SHA-256 over the hashes of some lines in their order, one under the other. */
     public static String digest(Set<Long> numbers, Map<Long, String> hashes) {
-        String all = String.join(
-                "\n", numbers.stream().sorted().map(hashes::get).toList());
+        String all =
+                String.join("\n", numbers.stream().sorted().map(hashes::get).toList());
         return Seal.of(all.getBytes(java.nio.charset.StandardCharsets.US_ASCII));
     }
 

@@ -31,7 +31,9 @@ public final class VerifyCommand {
                     report.lines(),
                     report.head(),
                     Seal.of(bytes),
-                    report.isSound() ? "Sound." : "Not sound: " + report.findings().size() + " findings.");
+                    report.isSound()
+                            ? "Sound."
+                            : "Not sound: " + report.findings().size() + " findings.");
             return report.isSound() ? 0 : 1;
         } catch (IOException e) {
             err.println("The file cannot be read: " + e.getMessage());

@@ -37,6 +37,9 @@ public class PolicyFile {
                 .orElseGet(() -> new PolicyReader.Read(
                         java.util.Optional.empty(),
                         List.of(new ContentProblem(
-                                PolicyReader.FILE, 1, "", "The file is missing; without it no policy can be put in force."))));
+                                PolicyReader.FILE,
+                                1,
+                                "",
+                                "The file is missing; without it no policy can be put in force."))));
     }
 }

@@ -55,7 +55,9 @@ public final class PolicyReader {
                 periods(file.section("periods")),
                 file.flag("single-instructor"),
                 file.sections("equipment").stream().map(PolicyReader::equipment).toList(),
-                file.sections("respirator").stream().map(PolicyReader::respirator).toList(),
+                file.sections("respirator").stream()
+                        .map(PolicyReader::respirator)
+                        .toList(),
                 checklists(file));
         file.noOthers();
         coverage(file, policy);
@@ -174,7 +176,9 @@ public final class PolicyReader {
     private static void coverage(Section file, Policy policy) {
         for (Form form : Form.values()) {
             if (policy.ppeFor(form).isEmpty()) {
-                file.problem("equipment", "has nothing for the form “%s”.".formatted(form.name().toLowerCase()));
+                file.problem(
+                        "equipment",
+                        "has nothing for the form “%s”.".formatted(form.name().toLowerCase()));
             }
             for (Task task : Task.values()) {
                 if (policy.checklists().stream()
@@ -184,7 +188,8 @@ public final class PolicyReader {
                             "checklists",
                             "has no practical for the task “%s” with the form “%s”."
                                     .formatted(
-                                            task.name().toLowerCase(), form.name().toLowerCase()));
+                                            task.name().toLowerCase(),
+                                            form.name().toLowerCase()));
                 }
             }
         }

@@ -122,7 +122,11 @@ final class Section {
     }
 
     private static <E extends Enum<E>> String choices(Class<E> kind) {
-        return EnumSet.allOf(kind).toString().toLowerCase(Locale.ROOT).replace("[", "").replace("]", "");
+        return EnumSet.allOf(kind)
+                .toString()
+                .toLowerCase(Locale.ROOT)
+                .replace("[", "")
+                .replace("]", "");
     }
 
     private String words(YamlNode.Scalar scalar, String name) {

@@ -37,7 +37,8 @@ class EventTextTest {
         for (Body said : Sample.all()) {
             String text = EventText.write(new EventText.Content(null, MORNING, said));
             assertThat(text).contains("\"type\":\"" + EventText.kind(said) + "\"");
-            String person = said.subject().map(one -> "\"person\":\"" + one + "\"").orElse("");
+            String person =
+                    said.subject().map(one -> "\"person\":\"" + one + "\"").orElse("");
             assertThat(text).contains(person);
         }
     }
@@ -63,9 +64,7 @@ class EventTextTest {
                 "null",
                 "{}")) {
             assertThat(broken).isNotEqualTo(text);
-            assertThatThrownBy(() -> EventText.read(broken))
-                    .as(broken)
-                    .isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> EventText.read(broken)).as(broken).isInstanceOf(IllegalArgumentException.class);
         }
     }
 

@@ -28,9 +28,7 @@ class VerificationTest {
     private final List<Line> lines = new ArrayList<>();
 
     VerificationTest() {
-        Sample.all().stream()
-                .filter(said -> !(said instanceof Keeping.Purged))
-                .forEach(this::add);
+        Sample.all().stream().filter(said -> !(said instanceof Keeping.Purged)).forEach(this::add);
     }
 
     @Test
@@ -56,8 +54,8 @@ class VerificationTest {
                 + lines.get(3).hash();
         assertThat(line.hash())
                 .isEqualTo(HexFormat.of()
-                        .formatHex(MessageDigest.getInstance("SHA-256")
-                                .digest(parts.getBytes(StandardCharsets.UTF_8))));
+                        .formatHex(
+                                MessageDigest.getInstance("SHA-256").digest(parts.getBytes(StandardCharsets.UTF_8))));
     }
 
     @Test
@@ -156,7 +154,14 @@ class VerificationTest {
         lines.set(
                 number - 1,
                 new Line(
-                        old.number(), old.id(), old.recorded(), null, null, old.contentHash(), old.previous(), old.hash()));
+                        old.number(),
+                        old.id(),
+                        old.recorded(),
+                        null,
+                        null,
+                        old.contentHash(),
+                        old.previous(),
+                        old.hash()));
     }
 
     private void add(Body said) {
@@ -165,7 +170,8 @@ class VerificationTest {
         String content = EventText.write(new EventText.Content(new UUID(9, 9), START, said));
         String salt = "%032x".formatted(number * 7919);
         String contentHash = Seal.ofText(salt, content);
-        String previous = lines.isEmpty() ? Seal.BEGINNING : lines.get(lines.size() - 1).hash();
+        String previous =
+                lines.isEmpty() ? Seal.BEGINNING : lines.get(lines.size() - 1).hash();
         UUID id = new UUID(4, number);
         lines.add(new Line(
                 number,
