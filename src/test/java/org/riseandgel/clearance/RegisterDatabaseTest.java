@@ -276,11 +276,6 @@ class RegisterDatabaseTest {
                 config.getValue("quarkus.flyway.password", String.class));
     }
 
-    @SafeVarargs
-    private static <T> List<T> atOnce(Callable<T>... works) throws Exception {
-        return atOnce(List.of(works));
-    }
-
     private static <T> List<T> atOnce(List<Callable<T>> works) throws Exception {
         CyclicBarrier start = new CyclicBarrier(works.size());
         ExecutorService threads = Executors.newFixedThreadPool(works.size());

@@ -181,19 +181,15 @@ public class School {
     /** Somebody new with a role, of age unless a learner. */
     public UUID person(String role) {
         UUID id = UUID.randomUUID();
-        Runnable add = () -> enrolment.add(List.of(new Enrolment.NewPerson(
-                id,
-                "r" + id.toString().substring(0, 12),
-                "Person " + id.toString().substring(0, 6),
-                "-",
-                null,
-                List.of(role),
-                null)));
-        if (QuarkusTransaction.isActive()) {
-            add.run();
-        } else {
-            QuarkusTransaction.requiringNew().run(add);
-        }
+        QuarkusTransaction.joiningExisting()
+                .run(() -> enrolment.add(List.of(new Enrolment.NewPerson(
+                        id,
+                        "r" + id.toString().substring(0, 12),
+                        "Person " + id.toString().substring(0, 6),
+                        "-",
+                        null,
+                        List.of(role),
+                        null))));
         return id;
     }
 
