@@ -165,10 +165,10 @@ class RegisterDatabaseTest {
         school.evidence(cast);
         UUID other = school.person(org.riseandgel.account.Roles.SAFETY_LEAD);
         school.qualify(other, org.riseandgel.clearance.rule.Act.DECIDE);
-        List<Decisions.Outcome> outcomes = atOnce(
+        List<Decisions.Outcome> outcomes = atOnce(List.of(
                 () -> decisions.grant(
                         cast.decider(), cast.learner(), cast.scope().id(), null),
-                () -> decisions.grant(other, cast.learner(), cast.scope().id(), null));
+                () -> decisions.grant(other, cast.learner(), cast.scope().id(), null)));
         assertThat(outcomes).filteredOn(Decisions.Outcome::given).hasSize(1);
         assertThat(records.of(cast.learner()))
                 .extracting(PersonRecord.RecordLine::kind)
