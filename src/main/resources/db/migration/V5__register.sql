@@ -112,7 +112,7 @@ BEGIN
     SELECT number, hash, recorded INTO before
     FROM ${flyway:defaultSchema}.register_event ORDER BY number DESC LIMIT 1;
     IF NOT FOUND THEN
-        SELECT 0 AS number, decode(repeat('00', 32), 'hex') AS hash, '-infinity'::timestamptz AS recorded INTO before;
+        SELECT 0::bigint AS number, decode(repeat('00', 32), 'hex') AS hash, '-infinity'::timestamptz AS recorded INTO before;
     END IF;
     IF NEW.content IS NULL THEN
         RAISE EXCEPTION 'a line of the register says something' USING ERRCODE = 'check_violation';

@@ -4,6 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -133,7 +135,7 @@ class Scribe {
     /** Writes down the sittings of a person that the register does not know yet. */
     @Transactional(Transactional.TxType.MANDATORY)
     void noteSittings(UUID person) {
-        sittingsNotNoted(known(person)).forEach(sitting -> write(null, sitting.handedInAt(), sitting));
+        sittingsNotNoted(known(person), person).forEach(sitting -> write(null, sitting.handedInAt(), sitting));
     }
 
     /** What is known of a person with the sittings that are not written down yet, as if they were. */
@@ -143,18 +145,12 @@ class Scribe {
         Instant now = latest();
         Histories.Known known = histories.of(all, now);
         long number = Long.MAX_VALUE / 2;
-        List<Event> supposed = new java.util.ArrayList<>();
+        List<Event> supposed = new ArrayList<>();
         for (Evidence.SittingNoted sitting : sittingsNotNoted(known, person)) {
             supposed.add(
                     new Event(number++, UUID.randomUUID(), sitting.handedInAt(), later(now, sitting), null, sitting));
         }
         return supposed.isEmpty() ? known : histories.of(all, now, supposed);
-    }
-
-    private List<Evidence.SittingNoted> sittingsNotNoted(Histories.Known known) {
-        return known.people().stream()
-                .flatMap(person -> sittingsNotNoted(known, person).stream())
-                .toList();
     }
 
     private List<Evidence.SittingNoted> sittingsNotNoted(Histories.Known known, UUID person) {
@@ -166,7 +162,7 @@ class Scribe {
                 .forEach(sitting -> noted.add(sitting.sitting()));
         return knowledge.handedIn(person).stream()
                 .filter(sitting -> !noted.contains(sitting.sitting()))
-                .sorted(java.util.Comparator.comparing(Evidence.SittingNoted::handedInAt))
+                .sorted(Comparator.comparing(Evidence.SittingNoted::handedInAt))
                 .toList();
     }
 
