@@ -203,14 +203,17 @@ BEGIN
         RETURN NULL;
     END IF;
     IF TG_OP = 'UPDATE' AND current_setting('riseandgel.erasing', true) = 'on' THEN
-        IF TG_TABLE_NAME = 'register_event' AND NEW.content IS NULL
-            AND (NEW.number, NEW.id, NEW.recorded, NEW.content_hash, NEW.previous, NEW.hash)
-              = (OLD.number, OLD.id, OLD.recorded, OLD.content_hash, OLD.previous, OLD.hash) THEN
-            RETURN NEW;
-        END IF;
-        IF TG_TABLE_NAME = 'register_note' AND NEW.words IS NULL
-            AND (NEW.id, NEW.written_at, NEW.commitment) = (OLD.id, OLD.written_at, OLD.commitment) THEN
-            RETURN NEW;
+        IF TG_TABLE_NAME = 'register_event' THEN
+            IF NEW.content IS NULL
+                AND (NEW.number, NEW.id, NEW.recorded, NEW.content_hash, NEW.previous, NEW.hash)
+                  = (OLD.number, OLD.id, OLD.recorded, OLD.content_hash, OLD.previous, OLD.hash) THEN
+                RETURN NEW;
+            END IF;
+        ELSIF TG_TABLE_NAME = 'register_note' THEN
+            IF NEW.words IS NULL
+                AND (NEW.id, NEW.written_at, NEW.commitment) = (OLD.id, OLD.written_at, OLD.commitment) THEN
+                RETURN NEW;
+            END IF;
         END IF;
     END IF;
     RAISE EXCEPTION 'the register is only added to: % of % is refused', TG_OP, TG_TABLE_NAME
@@ -320,17 +323,19 @@ BEGIN
     IF EXISTS (
         SELECT 1 FROM ${flyway:defaultSchema}.register_event e
         WHERE e.number = ANY (wanted) AND (
-            e.person_id IS NULL
+            (e.person_id IS NULL AND NOT (e.kind = 'corrected' AND EXISTS (
+                SELECT 1 FROM ${flyway:defaultSchema}.register_event t
+                WHERE t.id = (e.content::jsonb -> 'said' ->> 'event')::uuid AND t.number = ANY (wanted))))
             OR (e.recorded > last.recorded - interval '5 years'
                 AND e.kind NOT IN ('relation-ended', 'legal-hold', 'anonymised'))
-            OR coalesce((SELECT h.content::jsonb -> 'said' ->> 'on' = 'true'
+            OR (e.person_id IS NOT NULL AND coalesce((SELECT h.content::jsonb -> 'said' ->> 'on' = 'true'
                          FROM ${flyway:defaultSchema}.register_event h
                          WHERE h.person_id = e.person_id AND h.kind = 'legal-hold'
-                         ORDER BY h.number DESC LIMIT 1), false)
-            OR NOT coalesce((SELECT (l.content::jsonb -> 'said' ->> 'on')::date <= last.recorded - interval '5 years'
+                         ORDER BY h.number DESC LIMIT 1), false))
+            OR (e.person_id IS NOT NULL AND NOT coalesce((SELECT (l.content::jsonb -> 'said' ->> 'on')::date <= last.recorded - interval '5 years'
                              FROM ${flyway:defaultSchema}.register_event l
                              WHERE l.person_id = e.person_id AND l.kind = 'relation-ended'
-                             ORDER BY l.number DESC LIMIT 1), false))) THEN
+                             ORDER BY l.number DESC LIMIT 1), false)))) THEN
         RAISE EXCEPTION 'a line that is to be purged is still to be kept' USING ERRCODE = 'check_violation';
     END IF;
     PERFORM set_config('riseandgel.erasing', 'on', true);

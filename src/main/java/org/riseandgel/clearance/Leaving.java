@@ -15,6 +15,7 @@ import org.riseandgel.account.Leavers;
 import org.riseandgel.clearance.ledger.Histories;
 import org.riseandgel.clearance.ledger.Ledger;
 import org.riseandgel.clearance.ledger.Verification;
+import org.riseandgel.clearance.rule.Decision;
 import org.riseandgel.clearance.rule.Fact;
 import org.riseandgel.clearance.rule.Keeping;
 import org.riseandgel.platform.sql.Sql;
@@ -52,7 +53,7 @@ public class Leaving {
         scribe.write(
                 actor,
                 at,
-                new org.riseandgel.clearance.rule.Decision.Withdrawn(
+                new Decision.Withdrawn(
                         person, null, actor, false, scribe.note(person, "reason", "Has left the school.")));
     }
 
@@ -129,6 +130,7 @@ public class Leaving {
         }
         Map<Long, String> hashes = new HashMap<>();
         ledger.about(due).forEach(line -> hashes.put(line.number(), line.hash()));
+        ledger.correctionsAbout(due).forEach(line -> hashes.put(line.number(), line.hash()));
         Set<Long> numbers = new HashSet<>(hashes.keySet());
         scribe.write(actor, at, new Keeping.Purged(numbers.size(), numbers, Verification.digest(numbers, hashes)));
         return sql.list("SELECT register_purge() AS lines", row -> row.number("lines"))

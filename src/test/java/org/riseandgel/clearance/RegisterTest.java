@@ -290,13 +290,10 @@ class RegisterTest {
     @Test
     void cr13_cr15_aBackDatedCorrectionGivesTwoAnswers() throws InterruptedException {
         Cast cast = school.cleared(SOME);
+        Cast other = school.cleared(SOME);
         Instant then = school.now();
         assertThat(status(cast, then, then)).isEqualTo(Status.CLEARED);
-        UUID training = records.of(cast.learner()).stream()
-                .filter(line -> line.said() instanceof Evidence.TrainingGiven)
-                .findFirst()
-                .orElseThrow()
-                .id();
+        UUID training = lineOf(cast, "training-given");
         assertThatThrownBy(
                         () -> corrections.correct(cast.lead(), cast.lead(), training, null, null, "Never took place"))
                 .isInstanceOf(RegisterProblem.class);
@@ -306,6 +303,9 @@ class RegisterTest {
         assertThat(status(cast, then, then)).as("as known then").isEqualTo(Status.CLEARED);
         assertThat(status(cast, then, later)).as("as known now").isEqualTo(Status.NOT_CLEARED);
         assertThat(ask(cast, Task.CLEAN).reason()).isEqualTo(Reason.EVIDENCE_FELL);
+        assertThat(ask(other, Task.CLEAN).isYes())
+                .as("nobody else is concerned")
+                .isTrue();
         assertThat(records.of(cast.learner()))
                 .filteredOn(line -> line.id().equals(training))
                 .singleElement()
@@ -454,6 +454,9 @@ class RegisterTest {
     void cr24_afterTheSchoolsYearsTheLinesAreErasedAndTheChainHolds() {
         Cast cast = school.cleared(SOME);
         Cast held = school.cleared(SOME);
+        Cast stays = school.cleared(SOME);
+        UUID read = lineOf(cast, "sds-read");
+        corrections.correct(cast.lead(), cast.decider(), read, null, null, "Was somebody else");
         for (Cast one : List.of(cast, held)) {
             leaving.end(cast.lead(), one.learner(), today());
         }
@@ -462,9 +465,10 @@ class RegisterTest {
         MutableClock.advance(Duration.ofDays(6 * 366));
         assertThat(leaving.due()).containsExactly(cast.learner());
         int before = records.of(cast.learner()).size();
-        assertThat(leaving.purge(cast.lead())).isEqualTo(before);
+        assertThat(leaving.purge(cast.lead())).as("with the correction").isEqualTo(before);
         assertThat(records.of(cast.learner())).isEmpty();
         assertThat(records.of(held.learner())).isNotEmpty();
+        assertThat(ask(stays, Task.CLEAN).reason()).as("read as before").isNotEqualTo(Reason.UNREADABLE);
         assertThat(book.verify().findings()).isEmpty();
         assertThat(register.board(null, null).readable()).isTrue();
         PersonRecord.RecordLine purge = records.search(null, "purged", 1, 0).get(0);
@@ -562,6 +566,14 @@ class RegisterTest {
                 .findFirst()
                 .orElseThrow()
                 .said();
+    }
+
+    private UUID lineOf(Cast cast, String kind) {
+        return records.of(cast.learner()).stream()
+                .filter(line -> line.kind().equals(kind))
+                .findFirst()
+                .orElseThrow()
+                .id();
     }
 
     private void evidenceOfYoung(Cast cast) {

@@ -59,6 +59,8 @@ public class Histories {
         Set<UUID> named = new HashSet<>();
         Set<UUID> next = new HashSet<>(people);
         lines.forEach(line -> next.addAll(named(line)));
+        // A correction is only understood beside the line that it corrects.
+        ledger.lines(corrected(lines)).forEach(line -> next.addAll(named(line)));
         while (!next.isEmpty()) {
             named.addAll(next);
             List<Line> more = until(ledger.about(next), known);
@@ -92,6 +94,19 @@ public class Histories {
         events.addAll(supposed);
         History history = sound ? History.of(events, school.zone(), ages) : History.unreadable(school.zone());
         return new Known(history, List.copyOf(events), Set.copyOf(people));
+    }
+
+    private static Set<UUID> corrected(List<Line> lines) {
+        Set<UUID> corrected = new HashSet<>();
+        lines.stream()
+                .filter(line -> !line.isPurged())
+                .flatMap(line -> event(line).stream())
+                .forEach(event -> {
+                    if (event.body() instanceof Keeping.Corrected correction) {
+                        corrected.add(correction.event());
+                    }
+                });
+        return corrected;
     }
 
     /** The event on a line, if the line is sealed rightly and can be read. */

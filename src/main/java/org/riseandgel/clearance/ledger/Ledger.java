@@ -8,7 +8,6 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.clearance.rule.Body;
 import org.riseandgel.clearance.rule.Event;
@@ -150,9 +149,24 @@ public class Ledger {
                 people.stream().map(UUID::toString).toArray(String[]::new));
     }
 
-    /** One line. */
-    public Optional<Line> line(UUID id) {
-        return sql.first(COLUMNS + "WHERE id = ?", Ledger::line, id);
+    /** The lines with these ids, in order. */
+    public List<Line> lines(Collection<UUID> ids) {
+        return ids.isEmpty()
+                ? List.of()
+                : sql.list(COLUMNS + "WHERE id = ANY (?::uuid[]) ORDER BY number", Ledger::line, (Object)
+                        ids.stream().map(UUID::toString).toArray(String[]::new));
+    }
+
+    /** The lines that correct a line about somebody, in order. */
+    public List<Line> correctionsAbout(Collection<UUID> people) {
+        return sql.list(
+                COLUMNS
+                        + """
+                        WHERE kind = 'corrected' AND (content::jsonb -> 'said' ->> 'event')::uuid IN
+                            (SELECT e.id FROM register_event e WHERE e.person_id = ANY (?::uuid[]))
+                        ORDER BY number""",
+                Ledger::line,
+                (Object) people.stream().map(UUID::toString).toArray(String[]::new));
     }
 
     /** Everybody the register says something about. */
