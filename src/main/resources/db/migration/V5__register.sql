@@ -303,7 +303,8 @@ $$;
 REVOKE ALL ON FUNCTION register_anonymise() FROM PUBLIC;
 
 -- Erases what the lines said that the last line lists: only lines about people who left at least five years before that
--- last line and on whom no legal hold lies. Number, id, time of recording and hashes stay, and so does the chain.
+-- last line and on whom no legal hold lies, and the corrections of these. Number, id, time of recording and hashes stay,
+-- and so does the chain. Free texts, date of birth and questions at doors about them go too.
 CREATE FUNCTION register_purge() RETURNS integer
     LANGUAGE plpgsql
     SECURITY DEFINER
@@ -312,6 +313,7 @@ AS $$
 DECLARE
     last record;
     wanted bigint[];
+    gone uuid[];
     erased integer;
 BEGIN
     SELECT kind, recorded, content::jsonb -> 'said' AS said INTO last
@@ -338,7 +340,13 @@ BEGIN
                              ORDER BY l.number DESC LIMIT 1), false)))) THEN
         RAISE EXCEPTION 'a line that is to be purged is still to be kept' USING ERRCODE = 'check_violation';
     END IF;
+    SELECT array_agg(DISTINCT e.person_id) INTO gone
+    FROM ${flyway:defaultSchema}.register_event e WHERE e.number = ANY (wanted) AND e.person_id IS NOT NULL;
+    DELETE FROM ${flyway:defaultSchema}.register_check WHERE person_id = ANY (gone);
+    DELETE FROM ${flyway:defaultSchema}.birth_date WHERE person_id = ANY (gone);
     PERFORM set_config('riseandgel.erasing', 'on', true);
+    UPDATE ${flyway:defaultSchema}.register_note SET salt = NULL, words = NULL
+    WHERE person_id = ANY (gone) AND words IS NOT NULL;
     UPDATE ${flyway:defaultSchema}.register_event SET effective = NULL, content = NULL, salt = NULL
     WHERE number = ANY (wanted) AND content IS NOT NULL;
     GET DIAGNOSTICS erased = ROW_COUNT;
