@@ -44,10 +44,16 @@ public enum Slip {
     GAIN_FOR_RATIO("gain-for-ratio", "Gain taken for ratio", "A ratio of 3 is three times the liquid, a gain of two."),
     OVERFILL_LEFT_OUT("overfill-left-out", "Overfill left out", "The mold needs more foam than its cavity holds."),
     BOWL_LOSS_LEFT_OUT("bowl-loss-left-out", "Bowl loss left out", "Some foam always stays in the bowl."),
+    RESERVE_LEFT_OUT(
+            "reserve-left-out", "Time in hand left out", "A gel time is a forecast: what is kept in hand comes off."),
     SALT_FOR_FLUORIDE("salt-for-fluoride", "Salt taken for fluoride", "Only part of the salt's mass is fluoride."),
     DISPERSION_FOR_DRY("dispersion-for-dry", "Dispersion taken for dry salt", "Only part of a dispersion is salt."),
     WRONG_WHOLE("wrong-whole", "Percent of the wrong whole", "A percentage counts on what it was taken of."),
     SQUARE_LEFT_OUT("square-left-out", "Square left out", "Twice as thick takes four times as long, not twice."),
+    DOUBLED_FOR_SQUARED(
+            "doubled-for-squared", "Doubled instead of squared", "A square is a number times itself, not times two."),
+    LOST_FOR_LEFT(
+            "lost-for-left", "What is lost taken for what is left", "What is lost must still come off the whole."),
     DOSE_LEFT_OUT("dose-left-out", "Dose left out", "More gelling agent gels sooner, less gels later."),
     TEMPERATURE_LEFT_OUT("temperature-left-out", "Temperature left out", "Cold foam gels later, warm foam sooner."),
     COLD_FOR_WARM("cold-for-warm", "Cold and warm turned round", "Cold foam gels later, not sooner."),
@@ -71,6 +77,13 @@ public enum Slip {
             "The average is always over 8 hours, whatever was worked."),
     TIMES_LEFT_OUT("times-left-out", "Times left out", "Each air counts by how long it was breathed."),
     PERCENT_AS_NUMBER("percent-as-number", "Percent taken as it stands", "2 % is 0.02, not 2."),
+    NOT_ROUNDED("not-rounded", "Not rounded to the step", "The balance shows whole steps only: round to the nearest."),
+    CUT_OFF("cut-off", "Cut off instead of rounded", "Round to the nearest step, which may be the one above."),
+    HALF_STEP(
+            "half-step",
+            "Half a step taken for the uncertainty",
+            "Half a step is how far off one reading can be. The standard uncertainty of two of them is d ÷ √6."),
+    ONE_READING("one-reading", "One reading counted instead of two", "The tare is a reading too: d ÷ √6, not d ÷ √12."),
     DRY_FOR_LEFT("dry-for-left", "Share dried taken for share left", "What is gone and what is left make 100 %."),
     ROUNDED_EARLY("rounded-early", "Rounded before the last step", "Carry all figures to the end and round once.");
 
