@@ -55,6 +55,11 @@ public final class RunGelClock implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.GELLING;
+    }
+
+    @Override
     public List<Input> inputs() {
         List<Input> inputs = new ArrayList<>(List.of(GelInputs.dose(), GelInputs.temperature()));
         STEPS.forEach(step -> {
