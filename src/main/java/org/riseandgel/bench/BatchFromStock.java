@@ -135,14 +135,14 @@ public final class BatchFromStock implements Calculation {
     private static void slips(Given given, Formula formula, Stock.Most most, Work work) {
         Mass wholeStock = given.get(BASE, Mass.class);
         work.slip(Slip.FIRST_OUT_OVERLOOKED, ScaleBatch.BASE_MASS, () -> wholeStock);
-        work.slip(
-                Slip.FIRST_OUT_OVERLOOKED,
-                ScaleBatch.TOTAL_MASS,
-                () -> Batch.ofBase(formula, wholeStock).total());
+        work.slip(Slip.FIRST_OUT_OVERLOOKED, ScaleBatch.TOTAL_MASS, () -> Batch.ofBase(formula, wholeStock)
+                .total());
         work.slip(
                 Slip.MULTIPLIED_FOR_DIVIDED,
                 ScaleBatch.BASE_MASS,
-                () -> Batch.portionOf(limitingStock(given, formula, most), formula.row(first(most)).php()));
+                () -> Batch.portionOf(
+                        limitingStock(given, formula, most),
+                        formula.row(first(most)).php()));
     }
 
     private static Mass limitingStock(Given given, Formula formula, Stock.Most most) {

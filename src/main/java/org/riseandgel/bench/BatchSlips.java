@@ -37,7 +37,8 @@ final class BatchSlips {
         switch (given.choice(ScaleBatch.TARGET)) {
             case ScaleBatch.FROM_BASE -> fromBase();
             case ScaleBatch.FROM_TOTAL -> fromTotal();
-            case ScaleBatch.FROM_LIQUID -> fromLiquid(given.get(ScaleBatch.LIQUID, Volume.class).inMillilitres());
+            case ScaleBatch.FROM_LIQUID ->
+                fromLiquid(given.get(ScaleBatch.LIQUID, Volume.class).inMillilitres());
             default -> fromFoam();
         }
         portionSlips();

@@ -45,7 +45,8 @@ public final class FitBatch implements Calculation {
                 ScaleBatch.TOTAL, "Whole batch", "All ingredients together.", GRAM, 1, 100_000, 400.0);
         return Stream.concat(
                         Stream.of(total, BatchInputs.liquidDensity()),
-                        new MarkStick().inputs().stream().filter(input -> !input.name().equals(MarkStick.CHARGE)))
+                        new MarkStick()
+                                .inputs().stream().filter(input -> !input.name().equals(MarkStick.CHARGE)))
                 .toList();
     }
 
@@ -95,8 +96,7 @@ public final class FitBatch implements Calculation {
                 Slip.MULTIPLIED_FOR_DIVIDED,
                 ScaleBatch.LIQUID_VOLUME,
                 () -> Volume.ofMillilitres(total.inGrams() * density.inGramsPerMillilitre()));
-        work.slip(
-                Slip.DENSITY_LEFT_OUT, ScaleBatch.LIQUID_VOLUME, () -> Volume.ofMillilitres(total.inGrams()));
+        work.slip(Slip.DENSITY_LEFT_OUT, ScaleBatch.LIQUID_VOLUME, () -> Volume.ofMillilitres(total.inGrams()));
         new StickSlips(poured, work).write();
         work.note("All heights are from the inside floor. Leave a hand's breadth below the rim, or it splashes.");
     }

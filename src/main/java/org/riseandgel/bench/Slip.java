@@ -47,7 +47,9 @@ public enum Slip {
     SALT_FOR_FLUORIDE("salt-for-fluoride", "Salt taken for fluoride", "Only part of the salt's mass is fluoride."),
     DISPERSION_FOR_DRY("dispersion-for-dry", "Dispersion taken for dry salt", "Only part of a dispersion is salt."),
     FIRST_OUT_OVERLOOKED(
-            "first-out-overlooked", "What runs out first overlooked", "The scarcest ingredient limits the whole batch."),
+            "first-out-overlooked",
+            "What runs out first overlooked",
+            "The scarcest ingredient limits the whole batch."),
     WRONG_WHOLE("wrong-whole", "Percent of the wrong whole", "A percentage counts on what it was taken of."),
     SQUARE_LEFT_OUT("square-left-out", "Square left out", "Twice as thick takes four times as long, not twice."),
     DOSE_LEFT_OUT("dose-left-out", "Dose left out", "More gelling agent gels sooner, less gels later."),

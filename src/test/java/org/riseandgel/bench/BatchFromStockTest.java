@@ -43,16 +43,14 @@ class BatchFromStockTest {
     @Test
     void whatRunsOutTogetherIsNamedTogether() {
         Outcome outcome = catalogue.run(
-                stock,
-                given.with("baseStock", Mass.ofGrams(500)).with("foamingAgentStock", Mass.ofGrams(50)));
+                stock, given.with("baseStock", Mass.ofGrams(500)).with("foamingAgentStock", Mass.ofGrams(50)));
         assertThat(outcome.findings()).containsEntry("runsOut", "Base, Foaming agent");
     }
 
     @Test
     void anIngredientWithoutPartsLimitsNothing() {
         Outcome outcome = catalogue.run(
-                stock,
-                given.with("waterPhp", Php.ofPartsPerHundred(0)).with("waterStock", Mass.ofGrams(0.1)));
+                stock, given.with("waterPhp", Php.ofPartsPerHundred(0)).with("waterStock", Mass.ofGrams(0.1)));
         assertThat(outcome.findings()).containsEntry("runsOut", "Gelling agent");
     }
 
@@ -65,7 +63,11 @@ class BatchFromStockTest {
 
     @Test
     void theCautionStandsBesideIt() {
-        assertThat(stock.cautions()).singleElement().asString().contains("toxic").contains("cleared");
+        assertThat(stock.cautions())
+                .singleElement()
+                .asString()
+                .contains("toxic")
+                .contains("cleared");
     }
 
     @Property
@@ -87,7 +89,8 @@ class BatchFromStockTest {
     void twiceTheStockIsTwiceTheBatch(@ForAll @Scale(2) @DoubleRange(min = 0.1, max = 20) double times) {
         Given more = given;
         for (String field : new String[] {"baseStock", "foamingAgentStock", "waterStock", "gellingAgentStock"}) {
-            more = more.with(field, Mass.ofGrams(times * given.get(field, Mass.class).inGrams()));
+            more = more.with(
+                    field, Mass.ofGrams(times * given.get(field, Mass.class).inGrams()));
         }
         assertThat(grams(catalogue.run(stock, more), "totalMass"))
                 .isCloseTo(times * grams(catalogue.run(stock, given), "totalMass"), Percentage.withPercentage(1e-9));

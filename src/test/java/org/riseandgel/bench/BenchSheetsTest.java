@@ -48,7 +48,10 @@ class BenchSheetsTest {
     @Test
     void whatComesOutInWordsIsNotSetAsAFigure() {
         Document clock = opened("/bench/gel-clock", 200);
-        assertThat(clock.select(".results dd.words").eachText()).singleElement().asString().startsWith("GO");
+        assertThat(clock.select(".results dd.words").eachText())
+                .singleElement()
+                .asString()
+                .startsWith("GO");
     }
 
     @ParameterizedTest

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 class EveryPageTest {
     /** Far more than there are: the walk ends by itself, and says so when it does not. */
     private static final int MOST_PAGES = 400;
+
     private static final String SMALL_TARGETS =
             """
             () => [...document.querySelectorAll('button, summary, .nav a, .who a, input:not([type=hidden]), select, a.button')]

@@ -24,6 +24,8 @@ final class MeshNumber {
         }
         BigDecimal bare = rounded.stripTrailingZeros();
         boolean plain = Math.abs(number) < LARGEST_PLAIN && bare.scale() <= MOST_PLACES;
-        return plain ? bare.toPlainString() : bare.round(new MathContext(2)).toString().replace("E+", "e").replace('E', 'e');
+        return plain
+                ? bare.toPlainString()
+                : bare.round(new MathContext(2)).toString().replace("E+", "e").replace('E', 'e');
     }
 }

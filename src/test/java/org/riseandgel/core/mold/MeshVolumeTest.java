@@ -150,7 +150,7 @@ class MeshVolumeTest {
         assertRefused(
                 Meshes.binary(two),
                 MeshRefusedException.Reason.BRANCHING,
-                "the edge from (10.0, 10.0, 0.0) to (10.0, 10.0, 10.0) has 4 triangles, must have 2");
+                "the edge from (10, 10, 0) to (10, 10, 10) has 4 triangles, must have 2");
     }
 
     @Test
