@@ -13,6 +13,7 @@ import org.commonmark.node.Node;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 import org.riseandgel.bench.Catalogue;
+import org.riseandgel.exercise.Figure;
 import org.riseandgel.exercise.Problems;
 
 /** Reads the Markdown of a lesson: turns its special blocks into what they mean, then has the whole text checked. */
@@ -135,6 +136,9 @@ final class BodyReader {
         read.ifPresentOrElse(
                 one -> {
                     worked.add(one);
+                    if (one.name().equals(EmergencyCall.OWNER)) {
+                        fields.problem("name", "“school” stands for the school itself; choose another name");
+                    }
                     if (!one.name().isEmpty() && byName.put(one.name(), one) != null) {
                         fields.problem(
                                 "name", "“" + one.name() + "” is here twice; each worked block has its own name");

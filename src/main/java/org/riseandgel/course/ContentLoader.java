@@ -14,6 +14,8 @@ import java.util.regex.Pattern;
 import org.riseandgel.bench.Catalogue;
 import org.riseandgel.exercise.ContentProblem;
 import org.riseandgel.exercise.ExerciseLibrary;
+import org.riseandgel.exercise.Figure;
+import org.riseandgel.exercise.FigureReader;
 import org.riseandgel.exercise.Problems;
 import org.riseandgel.exercise.SourceFile;
 import org.riseandgel.platform.content.ContentFault;
@@ -55,8 +57,11 @@ final class ContentLoader {
         LinkCheck links = new LinkCheck(course, catalogue, lessons);
         drafts.values()
                 .forEach(draft -> draft.links().forEach(use -> links.check(use, draft.lesson(), draft.problems())));
+        Glossary glossary = glossary(lessons);
+        lessons.values().forEach(lesson -> lesson.body().explain(glossary));
         ExerciseLibrary.Loaded exercises = exercises(course);
-        return new Loaded(new Content(course, lessons, exercises.library()), problems(exercises.problems()));
+        Content content = new Content(course, lessons, exercises.library(), glossary, LessonSearch.of(lessons));
+        return new Loaded(content, problems(exercises.problems()));
     }
 
     private Course course() {
@@ -66,9 +71,18 @@ final class ContentLoader {
                 .findFirst();
         if (file.isEmpty()) {
             problems.add(1, "file", "is missing; it names the stages, their lessons and the skills");
-            return new Course(List.of(), List.of());
+            return Course.EMPTY;
         }
         return CourseParser.parse(file.get().text(), written(), problems);
+    }
+
+    /** A course may do without a glossary. */
+    private Glossary glossary(Map<LessonKey, Lesson> lessons) {
+        return files.files().stream()
+                .filter(one -> one.path().equals(GlossaryReader.FILE))
+                .findFirst()
+                .map(file -> GlossaryReader.read(file.text(), lessons, report(file.path())))
+                .orElse(Glossary.EMPTY);
     }
 
     private Set<LessonKey> written() {
@@ -98,7 +112,7 @@ final class ContentLoader {
     }
 
     private Map<LessonKey, LessonReader.Draft> drafts(Course course) {
-        List<String> skills = course.skills().stream().map(Skill::id).toList();
+        CourseNames names = CourseNames.of(course);
         Map<LessonKey, LessonReader.Draft> drafts = new HashMap<>();
         for (ContentFile file : files.files()) {
             Matcher name = LESSON_FILE.matcher(file.path());
@@ -106,7 +120,7 @@ final class ContentLoader {
                 LessonKey key = new LessonKey(name.group(1), name.group(2));
                 Problems problems = report(file.path());
                 checkListed(course, key, problems);
-                LessonReader.read(key, file.text(), skills, figuresOf(key.stage()), catalogue, problems)
+                LessonReader.read(key, file.text(), names, figuresOf(key.stage()), catalogue, problems)
                         .ifPresent(draft -> drafts.put(key, draft));
             } else if (file.path().endsWith(".md")) {
                 report(file.path()).add(1, "file", "is not in the folder of a stage; put it in lessons/<stage>/");
@@ -151,9 +165,9 @@ final class ContentLoader {
                 .filter(file -> file.path().startsWith(EXERCISES))
                 .map(file -> new SourceFile(file.path(), file.text()))
                 .toList();
-        Set<String> skills =
-                new HashSet<>(course.skills().stream().map(Skill::id).toList());
-        return ExerciseLibrary.load(sources, catalogue, skills);
+        CourseNames names = CourseNames.of(course);
+        return ExerciseLibrary.load(
+                sources, catalogue, new HashSet<>(names.skills()), new HashSet<>(names.objectives()));
     }
 
     private Problems report(String file) {

@@ -10,6 +10,7 @@ import org.riseandgel.course.CourseView.LessonLine;
 import org.riseandgel.course.CourseView.SheetLine;
 import org.riseandgel.course.CourseView.SkillLine;
 import org.riseandgel.course.CourseView.StageLine;
+import org.riseandgel.platform.school.School;
 import org.riseandgel.platform.school.SchoolSettings;
 
 /** Puts together what the pages of the course show to the person who looks. */
@@ -19,12 +20,14 @@ public class CourseViews {
 
     private final CourseContent content;
     private final LessonsRead read;
+    private final ReadingPlaces places;
     private final SchoolSettings school;
     private final Viewer viewer;
 
-    CourseViews(CourseContent content, LessonsRead read, SchoolSettings school, Viewer viewer) {
+    CourseViews(CourseContent content, LessonsRead read, ReadingPlaces places, SchoolSettings school, Viewer viewer) {
         this.content = content;
         this.read = read;
+        this.places = places;
         this.school = school;
         this.viewer = viewer;
     }
@@ -38,7 +41,10 @@ public class CourseViews {
                 .toList();
         boolean mayMend = viewer.isInstructor() || viewer.isOffice();
         return new CourseView(
-                stages, viewer.isApprentice(), mayMend ? content.problems().size() : 0);
+                stages,
+                viewer.isApprentice(),
+                mayMend ? content.problems().size() : 0,
+                places.last(viewer.getId()).orElse(null));
     }
 
     /** One lesson. */
@@ -51,7 +57,7 @@ public class CourseViews {
                 now.course().stage(lesson.key().stage()).orElseThrow(),
                 lesson.objectives(),
                 contents(lesson),
-                new RawString(lesson.body().html(school.decimalMark())),
+                new RawString(lesson.body().html(school.decimalMark(), emergency())),
                 lesson.recall().isEmpty() ? null : questions(lesson, QuestionKind.RECALL),
                 questions(lesson, QuestionKind.SELF_CHECK),
                 practice(now, lesson),
@@ -59,7 +65,12 @@ public class CourseViews {
                 lesson.sources(),
                 line(now.before(lesson), done),
                 line(now.after(lesson), done),
-                done.contains(lesson.key().id()));
+                done.contains(lesson.key().id()),
+                places.in(viewer.getId(), lesson).orElse(null));
+    }
+
+    private String emergency() {
+        return school.school().map(School::emergency).orElse("");
     }
 
     private static QuestionSet questions(Lesson lesson, QuestionKind kind) {
