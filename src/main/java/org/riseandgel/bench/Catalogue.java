@@ -39,6 +39,7 @@ public final class Catalogue {
                 new PlanFilling(),
                 new PlanBake(),
                 new WeighPiece(),
+                new CompareWater(),
                 new CompareThickness(),
                 new ConvertShrinkage(),
                 new CostPiece(),
