@@ -45,7 +45,7 @@ class PracticeBrowserTest {
     @Test
     void aRightAnswerIsReadBackAndGradedWithItsWorking() {
         visitor.signInAs("anouk");
-        startDraw("weighing", 2);
+        startDraw("batch-scaling", 2);
         String draw = visitor.draw();
         String typed = oracle.right(draw, 0);
         type(typed);
@@ -74,7 +74,7 @@ class PracticeBrowserTest {
     @Test
     void anAmbiguousNumberIsAskedAgainAndCostsNothing() {
         visitor.signInAs("celeste");
-        startDraw("weighing", 2);
+        startDraw("batch-scaling", 2);
         String draw = visitor.draw();
         type("1,234 g");
         visitor.find("#echo:has-text(\"1234\")").waitFor();
@@ -91,7 +91,7 @@ class PracticeBrowserTest {
     @Test
     void aDoubleClickAndTheBackButtonLeaveOneVerdict() {
         visitor.signInAs("darius");
-        startDraw("weighing", 2);
+        startDraw("batch-scaling", 2);
         String draw = visitor.draw();
         type(oracle.wrong(draw, 0));
         visitor.find("#echo strong").waitFor();
@@ -130,7 +130,7 @@ class PracticeBrowserTest {
     @Test
     void theInstructorSeesWhatWasTypedReadAndMeant() {
         visitor.signInAs("fintan");
-        startDraw("weighing", 2);
+        startDraw("batch-scaling", 2);
         String typed = oracle.wrong(visitor.draw(), 0);
         type(typed);
         visitor.find("#echo strong").waitFor();
