@@ -61,6 +61,19 @@ class BrokenCourseTest {
 
     static Stream<Arguments> mistakes() {
         return Stream.of(
+                mistake(
+                        COURSE,
+                        "skills:\n",
+                        "objectives:\n  - { id: wash, title: Wash }\n  - { id: wash, title: Again }\nskills:\n",
+                        16,
+                        "objectives[2].id: “wash” is here twice; every id is used once."),
+                mistake(
+                        LESSON,
+                        "- question: What is a ratio of 4?",
+                        "- objectives: [wash]\n    question: What is a ratio of 4?",
+                        11,
+                        "self-check[1].objectives: Names the objective “wash”, which is not in course.yaml; the objectives"
+                                + " there are none."),
                 mistake(LESSON, "title: Rising\n", "", 2, "title: Is missing; write “title: …”."),
                 mistake(
                         LESSON,
