@@ -7,10 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import org.riseandgel.exercise.ExerciseLibrary;
 
-/** The whole content at one moment: the course, its lessons in reading order, and the exercises. Never changes. */
-public record Content(Course course, Map<LessonKey, Lesson> lessons, ExerciseLibrary exercises) {
+/** The whole content at one moment: the course, its lessons in reading order, the exercises and the checks. Never changes. */
+public record Content(Course course, Map<LessonKey, Lesson> lessons, ExerciseLibrary exercises, List<Check> checks) {
     public Content {
         lessons = Collections.unmodifiableMap(new LinkedHashMap<>(lessons));
+        checks = List.copyOf(checks);
+    }
+
+    /** The check of that id. */
+    public Optional<Check> check(String id) {
+        return checks.stream().filter(check -> check.id().equals(id)).findFirst();
     }
 
     /** The lesson of that name in that stage. */

@@ -56,7 +56,8 @@ final class ContentLoader {
         drafts.values()
                 .forEach(draft -> draft.links().forEach(use -> links.check(use, draft.lesson(), draft.problems())));
         ExerciseLibrary.Loaded exercises = exercises(course);
-        return new Loaded(new Content(course, lessons, exercises.library()), problems(exercises.problems()));
+        List<Check> checks = checks(course, exercises.library());
+        return new Loaded(new Content(course, lessons, exercises.library(), checks), problems(exercises.problems()));
     }
 
     private Course course() {
@@ -154,6 +155,16 @@ final class ContentLoader {
         Set<String> skills =
                 new HashSet<>(course.skills().stream().map(Skill::id).toList());
         return ExerciseLibrary.load(sources, catalogue, skills);
+    }
+
+    /** A course may have no checks. */
+    private List<Check> checks(Course course, ExerciseLibrary library) {
+        List<String> skills = course.skills().stream().map(Skill::id).toList();
+        return files.files().stream()
+                .filter(file -> file.path().equals(ChecksParser.FILE))
+                .findFirst()
+                .map(file -> ChecksParser.parse(file.text(), skills, library, report(file.path())))
+                .orElse(List.of());
     }
 
     private Problems report(String file) {
