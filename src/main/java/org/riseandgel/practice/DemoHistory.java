@@ -8,20 +8,17 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.SchoolFounded;
 import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.core.quantity.NumberReader;
-import org.riseandgel.core.quantity.Reading;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.course.Lesson;
 import org.riseandgel.course.LessonsRead;
+import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.ExerciseTemplate;
-import org.riseandgel.exercise.Graded;
-import org.riseandgel.exercise.Grader;
+import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.platform.school.SchoolSettings;
 
 /**
@@ -99,26 +96,24 @@ class DemoHistory {
     }
 
     private void answer(DemoVisit visit, UUID draw, DrawnExercise drawn, Instant begun) {
-        for (int part = 0; part < drawn.parts().size() && visit.act(part) != '.'; part++) {
+        for (int part = 0; part < drawn.partCount() && visit.act(part) != '.'; part++) {
             if (visit.act(part) == 'h') {
                 store.showHint(visit.person(), draw, drawn.template().hints().size());
             }
             StoredDraw stored = store.load(visit.person(), draw).orElseThrow();
             Instant at = begun.plusSeconds((long) SECONDS_PER_PART * (part + 1));
-            hand(stored, drawn, new DemoHand(drawn.part(part), mark()).typed(visit.act(part)), at);
+            hand(stored, drawn, DemoHand.typed(drawn, part, visit.act(part), mark()), at);
         }
     }
 
     private void hand(StoredDraw draw, DrawnExercise drawn, String typed, Instant at) {
         int part = draw.nextPart();
-        Reading reading = NumberReader.of(mark()).read(typed);
-        Optional<String> question = Grader.check(drawn, part, reading);
-        if (question.isPresent()) {
-            throw new IllegalStateException("an answer of the demo cannot be read: " + question.get());
+        ReadAnswer read = Answers.read(drawn, part, typed, mark());
+        if (!read.isClear()) {
+            throw new IllegalStateException("an answer of the demo cannot be read: " + read.question());
         }
-        Graded graded = Grader.grade(drawn, part, reading);
-        StoredAnswer answer = Marking.answer(draw, drawn, reading, graded, mark(), at);
-        boolean last = part + 1 == drawn.parts().size();
+        StoredAnswer answer = Marking.answer(draw, read, Answers.judge(drawn, part, read, mark()), at);
+        boolean last = part + 1 == drawn.partCount();
         Standing after = draw.standing().after(Marking.mark(draw, answer, last, school.zone()));
         store.store(draw, answer, after, last);
     }

@@ -2,31 +2,25 @@ package org.riseandgel.practice;
 
 import java.time.Instant;
 import java.time.ZoneId;
-import org.riseandgel.bench.Slip;
-import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.core.quantity.Reading;
-import org.riseandgel.core.quantity.Unit;
 import org.riseandgel.exercise.CoreVersion;
-import org.riseandgel.exercise.DrawnExercise;
-import org.riseandgel.exercise.Feedback;
-import org.riseandgel.exercise.Graded;
+import org.riseandgel.exercise.Judged;
+import org.riseandgel.exercise.ReadAnswer;
 
-/** Turns a judged reading into the answer that is stored and into what it means for the standing. */
+/** Turns a judged answer into the answer that is stored and into what it means for the standing. */
 final class Marking {
     private Marking() {}
 
     static StoredAnswer answer(
-            StoredDraw draw, DrawnExercise drawn, Reading reading, Graded graded, DecimalMark mark, Instant now) {
-        int part = draw.nextPart();
+            StoredDraw draw, ReadAnswer read, Judged judged, Instant now) {
         return new StoredAnswer(
-                part,
-                reading.typed(),
-                reading.value().toString(),
-                reading.typedUnit().map(Unit::code).orElse(""),
-                reading.figures().toString(),
-                graded.verdict().name(),
-                graded.slip().map(Slip::id).orElse(null),
-                Feedback.of(drawn, part, graded, mark).expected(),
+                draw.nextPart(),
+                read.typed(),
+                read.value(),
+                read.unit(),
+                read.figures(),
+                judged.verdict().name(),
+                judged.slip().orElse(null),
+                judged.feedback().expected(),
                 draw.hintsShown(),
                 draw.nextShownAt(),
                 now,

@@ -8,11 +8,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
 import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.core.quantity.NumberReader;
-import org.riseandgel.core.quantity.Reading;
+import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.DrawnExercise;
-import org.riseandgel.exercise.Graded;
-import org.riseandgel.exercise.Grader;
+import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.platform.school.SchoolSettings;
 
 /**
@@ -117,32 +115,25 @@ public class Practice {
             return Optional.of(new Handed.NotYet());
         }
         DrawnExercise drawn = drawings.of(draw).orElseThrow();
-        Reading reading = NumberReader.of(school.decimalMark()).read(typed);
-        Optional<String> question = question(drawn, part, reading);
-        if (question.isPresent()) {
-            return question.map(Handed.AskAgain::new);
+        ReadAnswer read = Answers.read(drawn, part, typed, school.decimalMark());
+        if (!read.isClear()) {
+            return Optional.of(new Handed.AskAgain(read.question()));
         }
-        return store(draw, drawn, part, reading) ? Optional.of(new Handed.Stored(part)) : Optional.empty();
+        return store(draw, drawn, part, read) ? Optional.of(new Handed.Stored(part)) : Optional.empty();
     }
 
-    private boolean store(StoredDraw draw, DrawnExercise drawn, int part, Reading reading) {
-        Graded graded = Grader.grade(drawn, part, reading);
-        StoredAnswer answer = Marking.answer(draw, drawn, reading, graded, school.decimalMark(), now());
-        boolean last = part + 1 == drawn.parts().size();
+    private boolean store(StoredDraw draw, DrawnExercise drawn, int part, ReadAnswer read) {
+        StoredAnswer answer =
+                Marking.answer(draw, read, Answers.judge(drawn, part, read, school.decimalMark()), now());
+        boolean last = part + 1 == drawn.partCount();
         Mark mark = Marking.mark(draw, answer, last, school.zone());
         return store.store(draw, answer, draw.standing().after(mark), last);
     }
 
     private ReadBack readBack(DrawnExercise drawn, int part, String typed) {
         DecimalMark mark = school.decimalMark();
-        Reading reading = NumberReader.of(mark).read(typed);
-        return question(drawn, part, reading)
-                .map(question -> new ReadBack(typed, "", question))
-                .orElseGet(() -> new ReadBack(typed, reading.echo(mark), ""));
-    }
-
-    private static Optional<String> question(DrawnExercise drawn, int part, Reading reading) {
-        return Grader.check(drawn, part, reading);
+        ReadAnswer read = Answers.read(drawn, part, typed, mark);
+        return new ReadBack(typed, Answers.echo(drawn, read, mark), read.question());
     }
 
     private Instant now() {
