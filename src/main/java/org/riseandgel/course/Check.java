@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.riseandgel.exercise.ExerciseLibrary;
 import org.riseandgel.exercise.ExerciseTemplate;
+import org.riseandgel.exercise.NumericTemplate;
 
 /**
  * A check that people sit: what it is about, how its items are drawn, and what passes.
@@ -45,7 +46,8 @@ public record Check(
 
         /** What follows the first part of an exercise is asked after its working was shown, which a check does not do. */
         private static boolean asksOneThing(ExerciseTemplate template) {
-            return template.parts().size() == 1 && template.givenSteps().isEmpty();
+            return !(template instanceof NumericTemplate numeric)
+                    || numeric.parts().size() == 1 && numeric.givenSteps().isEmpty();
         }
     }
 

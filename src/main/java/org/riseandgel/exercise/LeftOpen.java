@@ -1,5 +1,6 @@
 package org.riseandgel.exercise;
 
+import java.util.List;
 import java.util.Optional;
 import org.riseandgel.core.quantity.DecimalMark;
 
@@ -9,10 +10,14 @@ public final class LeftOpen {
 
     private LeftOpen() {}
 
-    /** The right answer to a part, counted from 0, and its working, in the school's decimal mark. */
+    /** The right answer to a part, counted from 0, and its working or its reasons, in the school's decimal mark. */
     public static FeedbackView of(DrawnExercise drawn, int part, DecimalMark mark) {
+        return drawn instanceof DrawnChoice choice ? of(choice, mark) : of((DrawnNumbers) drawn, part, mark);
+    }
+
+    private static FeedbackView of(DrawnNumbers drawn, int part, DecimalMark mark) {
         DrawnPart drawnPart = drawn.part(part);
-        ExerciseTemplate.Part asked = drawnPart.part();
+        NumericTemplate.Part asked = drawnPart.part();
         return new FeedbackView(
                 part,
                 drawn.prompt(part, mark),
@@ -23,6 +28,26 @@ public final class LeftOpen {
                 asked.tolerance().wordsFor(drawnPart.expected(), asked.unit(), mark),
                 Optional.empty(),
                 "",
-                Working.lines(Working.upTo(drawn, asked.of()), mark));
+                Working.lines(Working.upTo(drawn, asked.of()), mark),
+                List.of());
+    }
+
+    private static FeedbackView of(DrawnChoice drawn, DecimalMark mark) {
+        return new FeedbackView(
+                0,
+                drawn.prompt(0, mark),
+                Verdict.WRONG,
+                TITLE,
+                "",
+                drawn.words(drawn.right()),
+                "",
+                Optional.empty(),
+                "",
+                List.of(),
+                drawn.notes(drawn.right()).stream().map(LeftOpen::nothingChosen).toList());
+    }
+
+    private static ChoiceNote nothingChosen(ChoiceNote note) {
+        return new ChoiceNote(note.mark(), note.text(), note.picture(), TITLE, note.right(), false, note.why());
     }
 }

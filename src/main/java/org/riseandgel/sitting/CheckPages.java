@@ -62,7 +62,7 @@ public class CheckPages {
 
     private static Response notNow(Checks.Sheet sheet) {
         return Response.status(422)
-                .entity(Templates.check(sheet, List.of(new Problem("begin", sheet.wait()))))
+                .entity(Templates.check(sheet, List.of(new Problem("begin", sheet.waiting()))))
                 .build();
     }
 

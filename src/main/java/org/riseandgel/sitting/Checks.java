@@ -34,14 +34,19 @@ class Checks {
      *
      * @param open the sitting to go on with; null when there is none
      * @param openSince when that was begun; null when there is none
-     * @param wait why none may be begun now, in words; empty when one may, or is open
+     * @param waiting why none may be begun now, in words; empty when one may, or is open
      * @param earlier sittings that were handed in, the latest first
      * @param talks the talks that were noted about it, the latest first
      */
     record Sheet(
-            Check check, UUID open, Instant openSince, String wait, List<Summary> earlier, List<TalkStore.Talk> talks) {
+            Check check,
+            UUID open,
+            Instant openSince,
+            String waiting,
+            List<Summary> earlier,
+            List<TalkStore.Talk> talks) {
         boolean mayBegin() {
-            return open == null && wait.isEmpty();
+            return open == null && waiting.isEmpty();
         }
 
         boolean passedBefore() {

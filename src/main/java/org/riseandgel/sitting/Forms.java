@@ -19,16 +19,8 @@ class Forms {
         this.draws = draws;
     }
 
-    /** The items, and the seed from which all of it follows. */
-    record Form(long seed, List<StoredItem> items) {
-        @Override
-        public String toString() {
-            return "a form of " + items.size() + " items";
-        }
-    }
-
-    /** A form for somebody who was asked these exercises so often before. */
-    Form draw(Check check, ExerciseLibrary library, Map<String, Integer> asked, long seed) {
+    /** Items for somebody who was asked these exercises so often before; all of it follows from the seed. */
+    List<StoredItem> draw(Check check, ExerciseLibrary library, Map<String, Integer> asked, long seed) {
         SplitMix seeds = new SplitMix(seed);
         List<StoredItem> items = new ArrayList<>();
         for (FormDraw.Candidate candidate : FormDraw.draw(pools(check, library), asked, seeds.next())) {
@@ -42,7 +34,7 @@ class Forms {
                     template.critical(),
                     drawn.seed()));
         }
-        return new Form(seed, items);
+        return items;
     }
 
     static List<FormDraw.Pool> pools(Check check, ExerciseLibrary library) {

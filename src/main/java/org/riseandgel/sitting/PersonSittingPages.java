@@ -46,8 +46,7 @@ public class PersonSittingPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance sittings(
-                PersonView person, List<PersonSittings.OfCheck> checks, TalkForm talk);
+        static native TemplateInstance sittings(PersonView person, List<PersonSittings.OfCheck> checks, TalkForm talk);
 
         static native TemplateInstance sitting(PersonView person, SittingViews.Marked sitting);
 
@@ -73,9 +72,7 @@ public class PersonSittingPages {
     @Path("/talk")
     @RolesAllowed({Roles.INSTRUCTOR, Roles.SAFETY_LEAD})
     public Response talk(
-            @RestPath UUID person,
-            @RestForm @DefaultValue("") String check,
-            @RestForm @DefaultValue("") String words) {
+            @RestPath UUID person, @RestForm @DefaultValue("") String check, @RestForm @DefaultValue("") String words) {
         PersonView seen = seen(person);
         if (!mayNote(person)) {
             throw new NotFoundException();

@@ -69,15 +69,17 @@ class PersonSittings {
     }
 
     private int place(String check) {
-        List<String> ids =
-                content.current().checks().stream().map(Check::id).toList();
+        List<String> ids = content.current().checks().stream().map(Check::id).toList();
         return ids.contains(check) ? ids.indexOf(check) : ids.size();
     }
 
     private OfCheck ofCheck(String check, List<StoredSitting> sittings, List<TalkStore.Talk> noted) {
         return new OfCheck(
                 check,
-                content.current().check(check).map(Check::title).orElse(sittings.get(0).title()),
+                content.current()
+                        .check(check)
+                        .map(Check::title)
+                        .orElse(sittings.get(0).title()),
                 sittings.stream().map(Summary::of).toList(),
                 noted.stream().map(this::line).toList(),
                 talkFirst(check, sittings, noted));

@@ -11,9 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.course.Check;
-import org.riseandgel.course.Content;
-import org.riseandgel.course.CourseContent;
-import org.riseandgel.exercise.ExerciseTemplate;
+import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.platform.chance.Seeds;
 import org.riseandgel.platform.school.SchoolSettings;
 
@@ -22,9 +20,8 @@ import org.riseandgel.platform.school.SchoolSettings;
 class SittingDesk {
     private final SittingStore store;
     private final TalkStore talks;
-    private final Forms forms;
+    private final Beginnings beginnings;
     private final KeptDraws draws;
-    private final CourseContent content;
     private final SchoolSettings school;
     private final Seeds seeds;
     private final Clock clock;
@@ -32,17 +29,15 @@ class SittingDesk {
     SittingDesk(
             SittingStore store,
             TalkStore talks,
-            Forms forms,
+            Beginnings beginnings,
             KeptDraws draws,
-            CourseContent content,
             SchoolSettings school,
             Seeds seeds,
             Clock clock) {
         this.store = store;
         this.talks = talks;
-        this.forms = forms;
+        this.beginnings = beginnings;
         this.draws = draws;
-        this.content = content;
         this.school = school;
         this.seeds = seeds;
         this.clock = clock;
@@ -83,32 +78,12 @@ class SittingDesk {
         return answer instanceof TryRule.Answer.Begin ? fresh(person, check) : Optional.empty();
     }
 
+    /** Another press may have been quicker. Then its sitting is the one to go on with. */
     private Optional<UUID> fresh(UUID person, Check check) {
-        Content current = content.current();
-        Instant now = now();
-        Forms.Form form = forms.draw(check, current.exercises(), store.asked(person, check.id()), seeds.next());
-        StoredSitting sitting = new StoredSitting(
-                UUID.randomUUID(),
-                person,
-                check.id(),
-                check.title(),
-                Digests.poolVersion(check, current.exercises()),
-                check.pass(),
-                form.seed(),
-                today(now),
-                now,
-                null,
-                form.items());
-        if (!store.add(sitting)) {
-            // Another press was quicker. Its sitting is the one to go on with.
-            return store.open(person, check.id());
-        }
-        for (StoredItem item : form.items()) {
-            ExerciseTemplate template =
-                    current.exercises().find(item.exercise()).orElseThrow();
-            store.add(sitting.id(), item, template.file().text(), now);
-        }
-        return Optional.of(sitting.id());
+        return beginnings
+                .of(person, check, seeds.next(), now())
+                .map(StoredSitting::id)
+                .or(() -> store.open(person, check.id()));
     }
 
     /** Saves an answer to an item; empty when the sitting is not theirs or has no such item. */

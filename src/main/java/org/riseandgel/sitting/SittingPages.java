@@ -54,9 +54,7 @@ public class SittingPages {
     @GET
     public TemplateInstance sitting(@RestPath UUID sitting) {
         StoredSitting stored = stored(sitting);
-        return stored.isOpen()
-                ? Templates.overview(views.overview(stored))
-                : Templates.result(views.marked(stored));
+        return stored.isOpen() ? Templates.overview(views.overview(stored)) : Templates.result(views.marked(stored));
     }
 
     /** The first item that has no answer yet. */
@@ -86,18 +84,16 @@ public class SittingPages {
     /** Saves the answer to an item; the page that follows is shown after it is stored. */
     @POST
     @Path("/items/{number: [0-9]{1,3}}")
-    public Response save(
-            @RestPath UUID sitting, @RestPath int number, @RestForm @DefaultValue("") String answer) {
-        Saved saved = desk.save(viewer.getId(), sitting, number, answer).orElseThrow(NotFoundException::new);
+    public Response save(@RestPath UUID sitting, @RestPath int number, @RestForm List<String> answer) {
+        String typed = String.join(" ", answer);
+        Saved saved = desk.save(viewer.getId(), sitting, number, typed).orElseThrow(NotFoundException::new);
         StoredSitting stored = stored(sitting);
         if (saved instanceof Saved.AskAgain again) {
             Item shown = views.item(stored, stored.item(number).orElseThrow());
-            return page(422, Templates.item(shown, null, answer, List.of(new Problem("answer", again.question()))));
+            return page(422, Templates.item(shown, null, typed, List.of(new Problem("answer", again.question()))));
         }
         return SeeOther.page(
-                stored.isOpen()
-                        ? address(sitting) + after(stored, number)
-                        : address(sitting) + "#item-" + number);
+                stored.isOpen() ? address(sitting) + after(stored, number) : address(sitting) + "#item-" + number);
     }
 
     /** What handing in means, before it is done. */
@@ -105,9 +101,7 @@ public class SittingPages {
     @Path("/hand-in")
     public Response confirm(@RestPath UUID sitting) {
         StoredSitting stored = stored(sitting);
-        return stored.isOpen()
-                ? page(200, Templates.handIn(views.overview(stored)))
-                : SeeOther.page(address(sitting));
+        return stored.isOpen() ? page(200, Templates.handIn(views.overview(stored))) : SeeOther.page(address(sitting));
     }
 
     /** Hands in; pressed twice, the first press counts. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.platform.sql.Sql;
 
 /**

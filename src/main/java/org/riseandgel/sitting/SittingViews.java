@@ -4,7 +4,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import org.riseandgel.bench.Slip;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.FeedbackView;
@@ -82,7 +84,7 @@ class SittingViews {
         }
     }
 
-    /** An item with everything that may be said once the sitting is handed in. */
+    /** An item with everything that may be said once the sitting is handed in. What was stored stands. */
     record MarkedItem(
             int number,
             boolean critical,
@@ -90,6 +92,7 @@ class SittingViews {
             String typed,
             FeedbackView feedback,
             String verdict,
+            String slip,
             String expected) {
         boolean right() {
             return Verdict.RIGHT.name().equals(verdict);
@@ -99,13 +102,30 @@ class SittingViews {
             return StoredItem.LEFT_OPEN.equals(verdict);
         }
 
+        /** Whether something was to be chosen, and not a number to be given. */
+        boolean choice() {
+            return !feedback.notes().isEmpty();
+        }
+
         /** The verdict in words, and which slip it was. */
         String heading() {
-            return leftOpen()
-                    ? feedback.title()
-                    : feedback.slipTitle()
-                            .map(slip -> "Slip: " + slip)
-                            .orElse(Verdict.valueOf(verdict).title());
+            if (leftOpen()) {
+                return "Left open";
+            }
+            Verdict stored = Verdict.valueOf(verdict);
+            return slip == null || stored.isTheSlip()
+                    ? stored.title()
+                    : "Slip: " + Slip.byId(slip).map(Slip::title).orElse(slip);
+        }
+
+        /** One line that says why; nothing when today's rules would have judged otherwise and no slip is known. */
+        String line() {
+            return verdict.equals(feedback.verdict().name())
+                    ? feedback.line()
+                    : Optional.ofNullable(slip)
+                            .flatMap(Slip::byId)
+                            .map(Slip::line)
+                            .orElse("");
         }
 
         String icon() {
@@ -178,7 +198,6 @@ class SittingViews {
                 sitting.items().stream().map(this::marked).toList());
     }
 
-    /** What is stored stands, also where today's rules would judge otherwise. */
     private MarkedItem marked(StoredItem item) {
         DecimalMark mark = school.decimalMark();
         DrawnExercise drawn = draws.of(item);
@@ -189,6 +208,7 @@ class SittingViews {
                 item.isAnswered() ? item.typed() : "",
                 Marking.feedback(drawn, item, mark),
                 item.verdict(),
+                item.slip(),
                 item.expected());
     }
 }

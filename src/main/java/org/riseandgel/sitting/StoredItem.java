@@ -1,20 +1,21 @@
 package org.riseandgel.sitting;
 
 import java.time.Instant;
+import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.exercise.Verdict;
 
 /**
  * An item of a sitting with the answer that was saved last, if any, and with its verdict once the sitting is handed in.
  *
  * @param number from 1, in the order in which the items are asked
- * @param typed what was typed, to the letter; null while nothing is saved
- * @param readValue the number read from it as an exact fraction in the unit, or the choice
+ * @param typed what was typed, to the letter, or the places that were chosen; null while nothing is saved
+ * @param readValue the number read from it as an exact fraction in the unit, or the places that were chosen
  * @param readUnit code of the unit that was typed; empty when none was
  * @param readFigures the significant figures as written
  * @param saves how often an answer was saved
  * @param savedAt when the last one was saved; null while nothing is
  * @param verdict name of the verdict; null while the sitting is open
- * @param slip the slip that was recognised; null when none was
+ * @param slip id of the slip or, of a choice, the name of the mistake; null when none was recognised
  * @param expected the right answer as it is shown; null while the sitting is open
  */
 record StoredItem(
@@ -48,6 +49,11 @@ record StoredItem(
 
     boolean isRight() {
         return Verdict.RIGHT.name().equals(verdict);
+    }
+
+    /** The answer as it was read when it was saved, whatever the school's decimal mark is now. */
+    ReadAnswer read() {
+        return ReadAnswer.stored(typed, readValue, readUnit, readFigures);
     }
 
     /** The item as it is after marking. */

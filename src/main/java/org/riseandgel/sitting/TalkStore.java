@@ -33,9 +33,7 @@ class TalkStore {
 
     /** The talks with a person about one check, the latest first. */
     List<Talk> of(UUID person, String check) {
-        return of(person).stream()
-                .filter(talk -> talk.check().equals(check))
-                .toList();
+        return of(person).stream().filter(talk -> talk.check().equals(check)).toList();
     }
 
     /** All talks with a person, the latest first. */

@@ -67,26 +67,94 @@ class BrokenChecksTest {
         return Stream.of(
                 mistake("checks:", "tests:", 1, "checks: Is missing; write a list, one item after each “-”.")
                         .and(1, "tests: Is not known here; use one of checks."),
-                mistake("id: first-check", "id: First", 2, "checks[1].id: Is “First”, must be small letters, digits and hyphens."),
+                mistake(
+                        "id: first-check",
+                        "id: First",
+                        2,
+                        "checks[1].id: Is “First”, must be small letters, digits and hyphens."),
                 mistake("    title: Rising\n", "", 2, "checks[1].title: Is missing; write “title: …”."),
                 mistake("    about: How far it rose.\n", "", 2, "checks[1].about: Is missing; write “about: …”."),
-                mistake("skill: rising", "skill: flying", 6, "checks[1].skill-shares[1].skill: Names the skill “flying”, which is not in course.yaml; use one of rising."),
-                mistake("level: 2", "level: 4", 6, "checks[1].skill-shares[1].level: Is “4”, must be 1, 2 or 3; leave it out to draw from all."),
-                mistake("level: 2", "level: 3", 6, "checks[1].skill-shares[1].count: Is 1, but there are only 0 exercises that ask one thing in rising at level 3; write more or draw fewer."),
-                mistake("count: 1", "count: none", 6, "checks[1].skill-shares[1].count: Is “none”, must be a whole number from 1 to 60.")
+                mistake(
+                        "skill: rising",
+                        "skill: flying",
+                        6,
+                        "checks[1].skill-shares[1].skill: Names the skill “flying”, which is not in course.yaml; use one of rising."),
+                mistake(
+                        "level: 2",
+                        "level: 4",
+                        6,
+                        "checks[1].skill-shares[1].level: Is “4”, must be 1, 2 or 3; leave it out to draw from all."),
+                mistake(
+                        "level: 2",
+                        "level: 3",
+                        6,
+                        "checks[1].skill-shares[1].count: Is 1, but there are only 0 exercises that ask one thing in rising at level 3; write more or draw fewer."),
+                mistake(
+                                "count: 1",
+                                "count: none",
+                                6,
+                                "checks[1].skill-shares[1].count: Is “none”, must be a whole number from 1 to 60.")
                         .and(7, "checks[1].pass.of: Is 1, but the shares draw 0 items together; make them agree."),
-                mistake("count: 1", "count: 1, critical-at-least: 1", 6, "checks[1].skill-shares[1].critical-at-least: Is 1, but only 0 of the exercises in rising at level 2 that ask one thing are critical; mark or write more, or ask for fewer."),
-                mistake("count: 1", "count: 1, critical-at-least: 2", 6, "checks[1].skill-shares[1].critical-at-least: Is 2, but only 1 items are drawn."),
-                mistake("count: 1", "count: 1, weight: 1", 6, "checks[1].skill-shares[1].weight: Is not known here; use one of skill, count, critical-at-least, level."),
-                mistake("of: 1", "of: 12", 7, "checks[1].pass.of: Is 12, but the shares draw 1 items together; make them agree."),
-                mistake("right: 1", "right: 2", 7, "checks[1].pass.right: Is 2, must not be more than the 1 items drawn."),
-                mistake(", critical-wrong: 0", "", 7, "checks[1].pass.critical-wrong: Is missing; write “critical-wrong: …”."),
-                mistake("pass: { right: 1, of: 1, critical-wrong: 0 }", "pass: 1", 7, "checks[1].pass: Must be a group of names with values."),
-                mistake("    pass: { right: 1, of: 1, critical-wrong: 0 }\n", "", 2, "checks[1].pass: Is missing; write “pass: { … }”."),
-                mistake("per-day: 1", "per-day: 2", 8, "checks[1].per-day: Is “2”, must be a whole number from 1 to 1."),
-                mistake("talk-after-failed: 3", "talk-after-failed: 0", 9, "checks[1].talk-after-failed: Is “0”, must be a whole number from 1 to 20."),
-                mistake("for: clearance", "for: fun", 10, "checks[1].for: Is “fun”, must be clearance; leave it out otherwise."),
-                mistake("for: clearance", "time-limit: 10", 10, "checks[1].time-limit: Is not known here; use one of id, title, about, skill-shares, pass, per-day, talk-after-failed, for."),
+                mistake(
+                        "count: 1",
+                        "count: 1, critical-at-least: 1",
+                        6,
+                        "checks[1].skill-shares[1].critical-at-least: Is 1, but only 0 of the exercises in rising at level 2 that ask one thing are critical; mark or write more, or ask for fewer."),
+                mistake(
+                        "count: 1",
+                        "count: 1, critical-at-least: 2",
+                        6,
+                        "checks[1].skill-shares[1].critical-at-least: Is 2, but only 1 items are drawn."),
+                mistake(
+                        "count: 1",
+                        "count: 1, weight: 1",
+                        6,
+                        "checks[1].skill-shares[1].weight: Is not known here; use one of skill, count, critical-at-least, level."),
+                mistake(
+                        "of: 1",
+                        "of: 12",
+                        7,
+                        "checks[1].pass.of: Is 12, but the shares draw 1 items together; make them agree."),
+                mistake(
+                        "right: 1",
+                        "right: 2",
+                        7,
+                        "checks[1].pass.right: Is 2, must not be more than the 1 items drawn."),
+                mistake(
+                        ", critical-wrong: 0",
+                        "",
+                        7,
+                        "checks[1].pass.critical-wrong: Is missing; write “critical-wrong: …”."),
+                mistake(
+                        "pass: { right: 1, of: 1, critical-wrong: 0 }",
+                        "pass: 1",
+                        7,
+                        "checks[1].pass: Must be a group of names with values."),
+                mistake(
+                        "    pass: { right: 1, of: 1, critical-wrong: 0 }\n",
+                        "",
+                        2,
+                        "checks[1].pass: Is missing; write “pass: { … }”."),
+                mistake(
+                        "per-day: 1",
+                        "per-day: 2",
+                        8,
+                        "checks[1].per-day: Is “2”, must be a whole number from 1 to 1."),
+                mistake(
+                        "talk-after-failed: 3",
+                        "talk-after-failed: 0",
+                        9,
+                        "checks[1].talk-after-failed: Is “0”, must be a whole number from 1 to 20."),
+                mistake(
+                        "for: clearance",
+                        "for: fun",
+                        10,
+                        "checks[1].for: Is “fun”, must be clearance; leave it out otherwise."),
+                mistake(
+                        "for: clearance",
+                        "time-limit: 10",
+                        10,
+                        "checks[1].time-limit: Is not known here; use one of id, title, about, skill-shares, pass, per-day, talk-after-failed, for."),
                 mistake(
                         "      - { skill: rising, level: 2, count: 1 }\n    pass: { right: 1, of: 1",
                         "      - { skill: rising, level: 2, count: 1 }\n      - { skill: rising, count: 1 }\n    pass: { right: 1, of: 2",
@@ -97,17 +165,14 @@ class BrokenChecksTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("mistakes")
     void isReportedWithItsRemedy(String change, String text, List<String> reports) {
-        assertThat(SampleCourse.sound().with(FILE, text).problems())
-                .as(change)
-                .containsExactlyElementsOf(reports);
+        assertThat(SampleCourse.sound().with(FILE, text).problems()).as(change).containsExactlyElementsOf(reports);
     }
 
     @Test
     void anIdIsUsedOnce() {
         String twice = CHECKS + CHECKS.substring(CHECKS.indexOf('\n') + 1);
         assertThat(SampleCourse.sound().with(FILE, twice).problems())
-                .containsExactly(
-                        FILE + ":11 checks[2].id: “first-check” is here twice; every id is used once.");
+                .containsExactly(FILE + ":11 checks[2].id: “first-check” is here twice; every id is used once.");
     }
 
     private static Mistake mistake(String from, String to, int line, String report) {

@@ -27,16 +27,12 @@ class FormDrawTest {
     @Property(tries = 400)
     void eachShareGivesItsItemsAndNothingComesTwice(@ForAll("pools") Pool pool, @ForAll long seed) {
         List<Candidate> items = FormDraw.draw(List.of(pool), NOTHING, seed);
-        assertThat(items)
-                .hasSize(pool.share().count())
-                .doesNotHaveDuplicates()
-                .isSubsetOf(pool.candidates());
+        assertThat(items).hasSize(pool.share().count()).doesNotHaveDuplicates().isSubsetOf(pool.candidates());
         assertThat(critical(items)).isGreaterThanOrEqualTo(pool.share().criticalAtLeast());
     }
 
     @Property(tries = 400)
-    void allSittingsHaveAsManyCriticalItems(
-            @ForAll("pools") Pool pool, @ForAll long one, @ForAll long other) {
+    void allSittingsHaveAsManyCriticalItems(@ForAll("pools") Pool pool, @ForAll long one, @ForAll long other) {
         List<Candidate> first = FormDraw.draw(List.of(pool), NOTHING, one);
         List<Candidate> second = FormDraw.draw(List.of(pool), asked(List.of(first)), other);
         assertThat(critical(second)).isEqualTo(critical(first));
@@ -60,8 +56,7 @@ class FormDrawTest {
         int least = Integer.MAX_VALUE;
         for (int critical = pool.share().criticalAtLeast(); critical <= count; critical++) {
             if (critical <= criticalOnes && count - critical <= others) {
-                int common =
-                        Math.max(0, 2 * critical - criticalOnes) + Math.max(0, 2 * (count - critical) - others);
+                int common = Math.max(0, 2 * critical - criticalOnes) + Math.max(0, 2 * (count - critical) - others);
                 least = Math.min(least, common);
             }
         }
@@ -162,11 +157,9 @@ class FormDrawTest {
                 .flatMap(sizes -> {
                     int all = java.util.Arrays.stream(sizes).sum();
                     int critical = sizes[0] + sizes[1] + sizes[2];
-                    return Arbitraries.integers()
-                            .between(1, all)
-                            .flatMap(count -> Arbitraries.integers()
-                                    .between(0, Math.min(count, critical))
-                                    .map(atLeast -> pool(share(count, atLeast), sizes)));
+                    return Arbitraries.integers().between(1, all).flatMap(count -> Arbitraries.integers()
+                            .between(0, Math.min(count, critical))
+                            .map(atLeast -> pool(share(count, atLeast), sizes)));
                 });
     }
 

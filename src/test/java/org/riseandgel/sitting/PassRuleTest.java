@@ -28,7 +28,8 @@ class PassRuleTest {
     void elevenOfTwelve(double p, double once, double twice) {
         double chance = IntStream.rangeClosed(0, RULE.of())
                 .filter(right -> RULE.passes(right, 0))
-                .mapToDouble(right -> choose(RULE.of(), right) * Math.pow(p, right) * Math.pow(1 - p, RULE.of() - right))
+                .mapToDouble(
+                        right -> choose(RULE.of(), right) * Math.pow(p, right) * Math.pow(1 - p, RULE.of() - right))
                 .sum();
         assertThat(chance).isCloseTo(once, within(0.0006));
         assertThat(chance * chance).isCloseTo(twice, within(0.0006));
@@ -45,6 +46,8 @@ class PassRuleTest {
     }
 
     private static double choose(int n, int k) {
-        return IntStream.rangeClosed(1, k).mapToDouble(i -> (n - k + i) / (double) i).reduce(1, (a, b) -> a * b);
+        return IntStream.rangeClosed(1, k)
+                .mapToDouble(i -> (n - k + i) / (double) i)
+                .reduce(1, (a, b) -> a * b);
     }
 }
