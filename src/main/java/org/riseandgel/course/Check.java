@@ -13,12 +13,32 @@ import org.riseandgel.exercise.NumericTemplate;
  * @param about what it is, in a sentence or two
  * @param shares how many items are drawn from where; no two shares draw from the same exercises
  * @param talkAfterFailed after so many failed sittings in a row an instructor talks with the person before the next
- * @param purpose what a passed sitting is good for besides the learning: "clearance", or empty
+ * @param purpose what it serves besides the learning: "clearance" or "recall", or empty
+ * @param recallDays of a recall check: about how many days after a clearance it comes, in rising order; otherwise empty
  */
 public record Check(
-        String id, String title, String about, List<Share> shares, Pass pass, int talkAfterFailed, String purpose) {
+        String id,
+        String title,
+        String about,
+        List<Share> shares,
+        Pass pass,
+        int talkAfterFailed,
+        String purpose,
+        List<Integer> recallDays) {
+    /** A passed sitting is part of the evidence for a clearance. */
+    public static final String CLEARANCE = "clearance";
+
+    /** It comes unannounced to who is cleared. */
+    public static final String RECALL = "recall";
+
     public Check {
         shares = List.copyOf(shares);
+        recallDays = List.copyOf(recallDays);
+    }
+
+    /** Whether it comes unannounced, and can be sat only then. */
+    public boolean isRecall() {
+        return purpose.equals(RECALL);
     }
 
     /** How many items a sitting has. */

@@ -17,8 +17,11 @@ final class ChecksParser {
     private static final Pattern ID = Pattern.compile("[a-z][a-z0-9-]{0,59}");
     private static final Pattern LEVEL = Pattern.compile("[1-3]");
     private static final Set<Integer> EVERY_LEVEL = Set.of(1, 2, 3);
+    private static final List<String> PURPOSES = List.of(Check.CLEARANCE, Check.RECALL);
     private static final int MOST_ITEMS = 60;
-    private static final String CLEARANCE = "clearance";
+    private static final Pattern DAYS = Pattern.compile("\\d{1,4}");
+    private static final int FIRST_RECALL = 14;
+    private static final int LAST_RECALL = 1_000;
 
     private final List<String> skills;
     private final ExerciseLibrary library;
@@ -59,11 +62,39 @@ final class ChecksParser {
         fields.whole("per-day", 1, 1);
         int talk = fields.whole("talk-after-failed", 1, 20);
         String purpose = fields.optional("for").orElse("");
-        if (!purpose.isEmpty() && !purpose.equals(CLEARANCE)) {
-            fields.problem("for", "is “%s”, must be %s; leave it out otherwise".formatted(purpose, CLEARANCE));
+        if (!purpose.isEmpty() && !PURPOSES.contains(purpose)) {
+            fields.problem(
+                    "for",
+                    "is “%s”, must be %s; leave it out otherwise".formatted(purpose, String.join(" or ", PURPOSES)));
         }
+        List<Integer> recallDays = recallDays(fields, purpose.equals(Check.RECALL));
         fields.noOthers();
-        return new Check(id, title, about, shares, pass, talk, purpose);
+        return new Check(id, title, about, shares, pass, talk, purpose, recallDays);
+    }
+
+    private static List<Integer> recallDays(Fields fields, boolean recall) {
+        if (fields.isMissing("days-after-clearance") && !recall) {
+            return List.of();
+        }
+        List<Integer> days = new ArrayList<>();
+        for (Fields.Line line : fields.texts("days-after-clearance")) {
+            int day = DAYS.matcher(line.text()).matches() ? Integer.parseInt(line.text()) : 0;
+            int least = days.isEmpty() ? FIRST_RECALL : days.get(days.size() - 1) + FIRST_RECALL;
+            if (day < least || day > LAST_RECALL) {
+                fields.problem(
+                        "days-after-clearance",
+                        "has “%s”, must be a whole number from %d to %d, each at least %d above the one before"
+                                .formatted(line.text(), least, LAST_RECALL, FIRST_RECALL));
+                return days;
+            }
+            days.add(day);
+        }
+        if (!recall) {
+            fields.problem("days-after-clearance", "is only for a check with “for: recall”; leave it out");
+        } else if (days.isEmpty() && !fields.isMissing("days-after-clearance")) {
+            fields.problem("days-after-clearance", "is empty, must name at least one day");
+        }
+        return days;
     }
 
     private List<Check.Share> shares(Fields fields) {

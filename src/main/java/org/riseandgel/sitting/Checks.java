@@ -54,7 +54,12 @@ class Checks {
         }
 
         boolean forClearance() {
-            return !check.purpose().isEmpty();
+            return check.purpose().equals(Check.CLEARANCE);
+        }
+
+        /** A recall check is not there before it comes. */
+        boolean isShown() {
+            return !check.isRecall() || open != null || mayBegin() || !earlier.isEmpty();
         }
     }
 
@@ -68,16 +73,19 @@ class Checks {
         List<StoredSitting> all = store.of(person);
         List<TalkStore.Talk> allTalks = talks.of(person);
         return content.current().checks().stream()
-                .map(check -> sheet(check, ofCheck(all, check.id()), allTalks))
+                .map(check -> sheet(person, check, ofCheck(all, check.id()), allTalks))
+                .filter(Sheet::isShown)
                 .toList();
     }
 
     /** One check as this person finds it. */
     Optional<Sheet> of(UUID person, String check) {
-        return find(check).map(found -> sheet(found, store.of(person, check), talks.of(person)));
+        return find(check)
+                .map(found -> sheet(person, found, store.of(person, check), talks.of(person)))
+                .filter(Sheet::isShown);
     }
 
-    private Sheet sheet(Check check, List<StoredSitting> past, List<TalkStore.Talk> allTalks) {
+    private Sheet sheet(UUID person, Check check, List<StoredSitting> past, List<TalkStore.Talk> allTalks) {
         List<TalkStore.Talk> noted = allTalks.stream()
                 .filter(talk -> talk.check().equals(check.id()))
                 .toList();
@@ -87,7 +95,7 @@ class Checks {
                 check,
                 open.map(StoredSitting::id).orElse(null),
                 open.map(StoredSitting::startedAt).orElse(null),
-                waiting(desk.mayBegin(check, past, noted)),
+                waiting(desk.mayBegin(person, check, past, noted)),
                 past.stream()
                         .filter(sitting -> !sitting.isOpen())
                         .map(Summary::of)
@@ -102,6 +110,9 @@ class Checks {
     private static String waiting(TryRule.Answer answer) {
         if (answer instanceof TryRule.Answer.NotToday notToday) {
             return "Today’s try is used. The next one is possible on %s.".formatted(words(notToday.next()));
+        }
+        if (answer instanceof TryRule.Answer.NotCalled) {
+            return "This check comes unannounced while you are cleared. There is nothing to sit now.";
         }
         if (answer instanceof TryRule.Answer.TalkFirst talk) {
             return "%d sittings in a row did not pass. Talk it over with your instructor, who notes the talk here; then you can try again."

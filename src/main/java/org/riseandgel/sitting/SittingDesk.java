@@ -22,6 +22,7 @@ class SittingDesk {
     private final TalkStore talks;
     private final Beginnings beginnings;
     private final KeptDraws draws;
+    private final Recalls recalls;
     private final SchoolSettings school;
     private final Seeds seeds;
     private final Clock clock;
@@ -31,6 +32,7 @@ class SittingDesk {
             TalkStore talks,
             Beginnings beginnings,
             KeptDraws draws,
+            Recalls recalls,
             SchoolSettings school,
             Seeds seeds,
             Clock clock) {
@@ -38,6 +40,7 @@ class SittingDesk {
         this.talks = talks;
         this.beginnings = beginnings;
         this.draws = draws;
+        this.recalls = recalls;
         this.school = school;
         this.seeds = seeds;
         this.clock = clock;
@@ -56,12 +59,16 @@ class SittingDesk {
     }
 
     /** Whether somebody with these sittings of the check, and these talks about it, may begin now. */
-    TryRule.Answer mayBegin(Check check, List<StoredSitting> past, List<TalkStore.Talk> noted) {
-        return TryRule.answer(
+    TryRule.Answer mayBegin(UUID person, Check check, List<StoredSitting> past, List<TalkStore.Talk> noted) {
+        TryRule.Answer answer = TryRule.answer(
                 check.talkAfterFailed(),
                 today(now()),
                 past.stream().map(StoredSitting::asPast).toList(),
                 noted.stream().map(TalkStore.Talk::notedAt).max(Comparator.naturalOrder()));
+        boolean called = !check.isRecall()
+                || answer instanceof TryRule.Answer.GoOn
+                || recalls.waitingSince(check, person, past).isPresent();
+        return called ? answer : new TryRule.Answer.NotCalled();
     }
 
     /**
@@ -71,7 +78,7 @@ class SittingDesk {
      */
     @Transactional
     Optional<UUID> begin(UUID person, Check check) {
-        TryRule.Answer answer = mayBegin(check, store.of(person, check.id()), talks.of(person, check.id()));
+        TryRule.Answer answer = mayBegin(person, check, store.of(person, check.id()), talks.of(person, check.id()));
         if (answer instanceof TryRule.Answer.GoOn open) {
             return Optional.of(open.sitting());
         }

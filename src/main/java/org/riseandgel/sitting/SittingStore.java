@@ -3,9 +3,11 @@ package org.riseandgel.sitting;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.platform.sql.Sql;
@@ -115,6 +117,16 @@ class SittingStore {
                         check)
                 .forEach(entry -> asked.put(entry.getKey(), entry.getValue()));
         return asked;
+    }
+
+    /** The exercises of the person's open sittings. */
+    Set<String> askedNow(UUID person) {
+        return new HashSet<>(sql.list(
+                """
+                SELECT i.exercise_id FROM sitting_item i JOIN sitting s ON s.id = i.sitting_id
+                WHERE s.person_id = ? AND s.handed_in_at IS NULL""",
+                row -> row.text("exercise_id"),
+                person));
     }
 
     /** Adds the sitting's own row. False when there is an open one, or one of this day, and nothing is added. */

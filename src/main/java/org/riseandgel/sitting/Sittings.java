@@ -2,6 +2,7 @@ package org.riseandgel.sitting;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.riseandgel.course.Check;
 import org.riseandgel.course.Content;
@@ -35,7 +36,15 @@ public class Sittings {
                 .orElse("");
     }
 
-    /** The ids of the checks that serve a purpose, such as "clearance", in the order of the course. */
+    /**
+     * The ids of the exercises that are in an open sitting of the person. Whoever shows them elsewhere, with answers or
+     * without, gives the sitting away.
+     */
+    public Set<String> askedNow(UUID person) {
+        return store.askedNow(person);
+    }
+
+    /** The ids of the checks that serve a purpose, "clearance" or "recall", in the order of the course. */
     public List<String> checksFor(String purpose) {
         return content.current().checks().stream()
                 .filter(check -> check.purpose().equals(purpose))

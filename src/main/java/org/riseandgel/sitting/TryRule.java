@@ -34,6 +34,9 @@ final class TryRule {
         /** The try of this day was used; the next is possible on the day named. */
         record NotToday(LocalDate next) implements Answer {}
 
+        /** A recall check that does not wait for the person now. */
+        record NotCalled() implements Answer {}
+
         /** An instructor has to note a talk first. */
         record TalkFirst(int failed) implements Answer {}
     }

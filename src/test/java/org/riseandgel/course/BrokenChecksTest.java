@@ -39,6 +39,19 @@ class BrokenChecksTest {
     }
 
     @Test
+    void aRecallCheckSaysWhenItComes() {
+        String recall = CHECKS.replace("for: clearance", "for: recall\n    days-after-clearance: [30, 91, 182]");
+        Check check = SampleCourse.sound()
+                .with(FILE, recall)
+                .load()
+                .content()
+                .check("first-check")
+                .orElseThrow();
+        assertThat(check.isRecall()).isTrue();
+        assertThat(check.recallDays()).containsExactly(30, 91, 182);
+    }
+
+    @Test
     void aCourseMayHaveNoChecks() {
         assertThat(SampleCourse.sound().load().content().checks()).isEmpty();
     }
@@ -149,12 +162,32 @@ class BrokenChecksTest {
                         "for: clearance",
                         "for: fun",
                         10,
-                        "checks[1].for: Is “fun”, must be clearance; leave it out otherwise."),
+                        "checks[1].for: Is “fun”, must be clearance or recall; leave it out otherwise."),
                 mistake(
                         "for: clearance",
                         "time-limit: 10",
                         10,
-                        "checks[1].time-limit: Is not known here; use one of id, title, about, skill-shares, pass, per-day, talk-after-failed, for."),
+                        "checks[1].time-limit: Is not known here; use one of id, title, about, skill-shares, pass, per-day, talk-after-failed, for, days-after-clearance."),
+                mistake(
+                        "for: clearance",
+                        "for: recall",
+                        2,
+                        "checks[1].days-after-clearance: Is missing; write a list, one item after each “-”."),
+                mistake(
+                        "for: clearance",
+                        "for: recall\n    days-after-clearance: [30, 40]",
+                        11,
+                        "checks[1].days-after-clearance: Has “40”, must be a whole number from 44 to 1000, each at least 14 above the one before."),
+                mistake(
+                        "for: clearance",
+                        "for: recall\n    days-after-clearance: []",
+                        11,
+                        "checks[1].days-after-clearance: Is empty, must name at least one day."),
+                mistake(
+                        "for: clearance",
+                        "for: clearance\n    days-after-clearance: [30]",
+                        11,
+                        "checks[1].days-after-clearance: Is only for a check with “for: recall”; leave it out."),
                 mistake(
                         "      - { skill: rising, level: 2, count: 1 }\n    pass: { right: 1, of: 1",
                         "      - { skill: rising, level: 2, count: 1 }\n      - { skill: rising, count: 1 }\n    pass: { right: 1, of: 2",
