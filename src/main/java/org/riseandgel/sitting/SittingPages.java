@@ -66,7 +66,7 @@ public class SittingPages {
     }
 
     @GET
-    @Path("/items/{number: [0-9]{1,3}}")
+    @Path("/items/{number: [0-9]+}")
     public Response item(@RestPath UUID sitting, @RestPath int number, @RestQuery @DefaultValue("0") int saved) {
         StoredSitting stored = stored(sitting);
         StoredItem item = stored.item(number).orElseThrow(NotFoundException::new);
@@ -83,7 +83,7 @@ public class SittingPages {
 
     /** Saves the answer to an item; the page that follows is shown after it is stored. */
     @POST
-    @Path("/items/{number: [0-9]{1,3}}")
+    @Path("/items/{number: [0-9]+}")
     public Response save(@RestPath UUID sitting, @RestPath int number, @RestForm List<String> answer) {
         String typed = String.join(" ", answer);
         Saved saved = desk.save(viewer.getId(), sitting, number, typed).orElseThrow(NotFoundException::new);
