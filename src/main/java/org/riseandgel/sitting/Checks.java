@@ -45,20 +45,20 @@ class Checks {
             String waiting,
             List<Summary> earlier,
             List<TalkStore.Talk> talks) {
-        boolean mayBegin() {
+        public boolean mayBegin() {
             return open == null && waiting.isEmpty();
         }
 
-        boolean passedBefore() {
+        public boolean passedBefore() {
             return earlier.stream().anyMatch(Summary::passed);
         }
 
-        boolean forClearance() {
+        public boolean forClearance() {
             return check.purpose().equals(Check.CLEARANCE);
         }
 
         /** A recall check is not there before it comes. */
-        boolean isShown() {
+        public boolean isShown() {
             return !check.isRecall() || open != null || mayBegin() || !earlier.isEmpty();
         }
     }

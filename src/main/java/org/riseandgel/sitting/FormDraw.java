@@ -1,6 +1,7 @@
 package org.riseandgel.sitting;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -54,8 +55,12 @@ final class FormDraw {
         List<Candidate> items = new ArrayList<>();
         for (Pool pool : pools) {
             int critical = criticalItems(pool);
-            draw.pick(pool.those(true), critical, items);
-            draw.pick(pool.those(false), pool.share.count() - critical, items);
+            // What does not go into the levels evenly goes to levels by chance, of critical and other items to opposite
+            // ones.
+            List<Integer> levels = draw.shuffled(List.of(1, 2, 3));
+            draw.pick(pool.those(true), critical, levels, items);
+            Collections.reverse(levels);
+            draw.pick(pool.those(false), pool.share.count() - critical, levels, items);
         }
         return draw.shuffled(items);
     }
@@ -85,8 +90,8 @@ final class FormDraw {
         return (long) inCommon * 1_000_000 + fromMixture;
     }
 
-    private void pick(List<Candidate> from, int count, List<Candidate> items) {
-        Map<Integer, Integer> levels = levels(from, count);
+    private void pick(List<Candidate> from, int count, List<Integer> order, List<Candidate> items) {
+        Map<Integer, Integer> levels = levels(from, count, order);
         Map<Integer, List<Candidate>> byTimes = from.stream()
                 .collect(Collectors.groupingBy(
                         candidate -> asked.getOrDefault(candidate.id, 0), TreeMap::new, Collectors.toList()));
@@ -99,14 +104,18 @@ final class FormDraw {
         }
     }
 
-    /** How many of each level, in the proportion of what there is; what is left over goes to the largest remainders. */
-    private static Map<Integer, Integer> levels(List<Candidate> from, int count) {
+    /**
+     * How many of each level, in the proportion of what there is; what is left over goes to the largest remainders, of
+     * equal ones to the level that stands first in the order.
+     */
+    private static Map<Integer, Integer> levels(List<Candidate> from, int count, List<Integer> order) {
         Map<Integer, Long> sizes =
                 from.stream().collect(Collectors.groupingBy(Candidate::level, TreeMap::new, Collectors.counting()));
         Map<Integer, Integer> quotas = new TreeMap<>();
         sizes.forEach((level, size) -> quotas.put(level, (int) (count * size / from.size())));
         int left = count - quotas.values().stream().mapToInt(Integer::intValue).sum();
-        sizes.keySet().stream()
+        order.stream()
+                .filter(sizes::containsKey)
                 .sorted(Comparator.comparing((Integer level) -> count * sizes.get(level) % from.size())
                         .reversed())
                 .limit(left)
@@ -130,11 +139,11 @@ final class FormDraw {
         return wanted;
     }
 
-    private List<Candidate> shuffled(List<Candidate> candidates) {
-        List<Candidate> shuffled = new ArrayList<>(candidates);
+    private <T> List<T> shuffled(List<T> things) {
+        List<T> shuffled = new ArrayList<>(things);
         for (int last = shuffled.size() - 1; last > 0; last--) {
             int other = chance.below(last + 1);
-            Candidate moved = shuffled.set(other, shuffled.get(last));
+            T moved = shuffled.set(other, shuffled.get(last));
             shuffled.set(last, moved);
         }
         return shuffled;

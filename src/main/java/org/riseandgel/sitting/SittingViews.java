@@ -30,14 +30,14 @@ class SittingViews {
 
     /** An open sitting from above: each item and the answer saved for it. */
     record Overview(UUID id, String check, String title, Instant startedAt, List<Line> lines, long leftOpen) {
-        int items() {
+        public int items() {
             return lines.size();
         }
     }
 
     /** One line of the overview; words and time are empty and null while the item is open. */
     record Line(int number, String question, String words, Instant savedAt) {
-        boolean answered() {
+        public boolean answered() {
             return savedAt != null;
         }
     }
@@ -59,7 +59,7 @@ class SittingViews {
             String words,
             Instant savedAt) {
         /** A phone's keypad for decimals has neither letters nor a slash, so it serves only answers without a unit. */
-        String keys() {
+        public String keys() {
             return asked.needsUnit() ? "text" : "decimal";
         }
     }
@@ -79,7 +79,7 @@ class SittingViews {
             boolean passed,
             List<MarkedItem> marked) {
         /** From beginning to handing in, with all pauses. */
-        Duration time() {
+        public Duration time() {
             return Duration.between(startedAt, handedInAt);
         }
     }
@@ -94,21 +94,21 @@ class SittingViews {
             String verdict,
             String slip,
             String expected) {
-        boolean right() {
+        public boolean right() {
             return Verdict.RIGHT.name().equals(verdict);
         }
 
-        boolean leftOpen() {
+        public boolean leftOpen() {
             return StoredItem.LEFT_OPEN.equals(verdict);
         }
 
         /** Whether something was to be chosen, and not a number to be given. */
-        boolean choice() {
+        public boolean choice() {
             return !feedback.notes().isEmpty();
         }
 
         /** The verdict in words, and which slip it was. */
-        String heading() {
+        public String heading() {
             if (leftOpen()) {
                 return "Left open";
             }
@@ -119,7 +119,7 @@ class SittingViews {
         }
 
         /** One line that says why; nothing when today's rules would have judged otherwise and no slip is known. */
-        String line() {
+        public String line() {
             return verdict.equals(feedback.verdict().name())
                     ? feedback.line()
                     : Optional.ofNullable(slip)
@@ -128,7 +128,7 @@ class SittingViews {
                             .orElse("");
         }
 
-        String icon() {
+        public String icon() {
             return right() ? "right" : leftOpen() ? "none" : "wrong";
         }
     }
@@ -146,7 +146,7 @@ class SittingViews {
                     !sitting.isOpen() && sitting.result().passed());
         }
 
-        boolean open() {
+        public boolean open() {
             return handedInAt == null;
         }
     }
