@@ -7,8 +7,17 @@ import java.util.Map;
 import java.util.Optional;
 import org.riseandgel.exercise.ExerciseLibrary;
 
-/** The whole content at one moment: the course, its lessons in reading order, the exercises and the checks. Never changes. */
-public record Content(Course course, Map<LessonKey, Lesson> lessons, ExerciseLibrary exercises, List<Check> checks) {
+/**
+ * The whole content at one moment: the course, its lessons in reading order, the exercises, the checks, the words of the
+ * trade, and what a search looks through. Never changes.
+ */
+public record Content(
+        Course course,
+        Map<LessonKey, Lesson> lessons,
+        ExerciseLibrary exercises,
+        List<Check> checks,
+        Glossary glossary,
+        LessonSearch search) {
     public Content {
         lessons = Collections.unmodifiableMap(new LinkedHashMap<>(lessons));
         checks = List.copyOf(checks);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.riseandgel.course.Check;
+import org.riseandgel.exercise.Shuffle;
 import org.riseandgel.exercise.SplitMix;
 
 /**
@@ -57,12 +58,12 @@ final class FormDraw {
             int critical = criticalItems(pool);
             // What does not go into the levels evenly goes to levels by chance, of critical and other items to opposite
             // ones.
-            List<Integer> levels = draw.shuffled(List.of(1, 2, 3));
+            List<Integer> levels = Shuffle.of(List.of(1, 2, 3), draw.chance);
             draw.pick(pool.those(true), critical, levels, items);
             Collections.reverse(levels);
             draw.pick(pool.those(false), pool.share.count() - critical, levels, items);
         }
-        return draw.shuffled(items);
+        return Shuffle.of(items, draw.chance);
     }
 
     /**
@@ -98,7 +99,7 @@ final class FormDraw {
         int left = count;
         for (List<Candidate> sameTimes : byTimes.values()) {
             List<Candidate> taken =
-                    byLevel(shuffled(sameTimes), levels).stream().limit(left).toList();
+                    byLevel(Shuffle.of(sameTimes, chance), levels).stream().limit(left).toList();
             items.addAll(taken);
             left -= taken.size();
         }
@@ -137,15 +138,5 @@ final class FormDraw {
         }
         wanted.addAll(others);
         return wanted;
-    }
-
-    private <T> List<T> shuffled(List<T> things) {
-        List<T> shuffled = new ArrayList<>(things);
-        for (int last = shuffled.size() - 1; last > 0; last--) {
-            int other = chance.below(last + 1);
-            T moved = shuffled.set(other, shuffled.get(last));
-            shuffled.set(last, moved);
-        }
-        return shuffled;
     }
 }
