@@ -106,9 +106,11 @@ class ChoiceBrowserTest {
     private static void look(Visitor visitor, String name) {
         assertThat(visitor.barriers()).as(name).isEmpty();
         assertThat(visitor.scrollsSideways()).as("%s scrolls sideways", name).isFalse();
-        assertThat((List<?>) visitor.page()
-                        .evaluate(
-                                """
+        assertThat(
+                        (List<?>)
+                                visitor.page()
+                                        .evaluate(
+                                                """
                                 () => [...document.querySelectorAll('main button, main select, main .choice, main summary')]
                                   .filter(e => e.offsetParent !== null)
                                   .map(e => [e.outerHTML.slice(0, 80), e.getBoundingClientRect().height])

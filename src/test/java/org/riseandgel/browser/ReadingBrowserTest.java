@@ -24,12 +24,9 @@ class ReadingBrowserTest {
             assertThat(visitor.find("[data-keep-place]").isVisible()).isFalse();
             String anchor = visitor.find(".lesson-body h2").nth(2).getAttribute("id");
             Response kept = visitor.page()
-                    .waitForResponse(
-                            response -> response.url().endsWith(LESSON + "/place"),
-                            () -> visitor.page()
-                                    .evaluate(
-                                            "id => document.getElementById(id).scrollIntoView({behavior: 'instant'})",
-                                            anchor));
+                    .waitForResponse(response -> response.url().endsWith(LESSON + "/place"), () -> visitor.page()
+                            .evaluate(
+                                    "id => document.getElementById(id).scrollIntoView({behavior: 'instant'})", anchor));
             assertThat(kept.status()).isEqualTo(204);
             visitor.open("/course");
             visitor.find("a[href='" + LESSON + "#" + anchor + "']").click();

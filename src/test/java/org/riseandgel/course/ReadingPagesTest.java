@@ -64,7 +64,7 @@ class ReadingPagesTest {
         Browserless.Answer hostile = person.get("/course/search?words=%3Cscript%3Ealert(1)%3C/script%3E");
         assertThat(hostile.status()).isEqualTo(200);
         assertThat(hostile.page().select("script:not([src])")).isEmpty();
-        assertThat(person.get("/course/search?words=" + "a%20".repeat(2_000)).status())
+        assertThat(person.get("/course/search?words=" + "a%20".repeat(500)).status())
                 .isEqualTo(200);
     }
 

@@ -34,9 +34,7 @@ class ChoiceDrawsTest {
                             List.of(),
                             template.hints().size())
                     .toString();
-            assertThat(drawn.notes(drawn.right()))
-                    .extracting(ChoiceNote::why)
-                    .noneMatch(shown::contains);
+            assertThat(drawn.notes(drawn.right())).extracting(ChoiceNote::why).noneMatch(shown::contains);
             assertThat(drawn.slip(drawn.wrong()).filter(shown::contains)).isEmpty();
             assertThat(shown).doesNotContain("right=");
             assertThat(drawn.toString()).isEqualTo("a draw of " + template);
