@@ -105,22 +105,37 @@ class DemoHistory {
             }
             StoredDraw stored = store.load(visit.person(), draw).orElseThrow();
             Instant at = begun.plusSeconds((long) SECONDS_PER_PART * (part + 1));
-            hand(stored, drawn, new DemoHand(drawn.part(part), mark()).typed(visit.act(part)), at);
+            hand(stored, drawn, visit.act(part), at);
         }
     }
 
-    private void hand(StoredDraw draw, DrawnExercise drawn, String typed, Instant at) {
+    private void hand(StoredDraw draw, DrawnExercise drawn, char act, Instant at) {
         int part = draw.nextPart();
+        String typed = new DemoHand(drawn.part(part), mark()).typed(act);
         Reading reading = NumberReader.of(mark()).read(typed);
         Optional<String> question = Grader.check(drawn, part, reading);
         if (question.isPresent()) {
             throw new IllegalStateException("an answer of the demo cannot be read: " + question.get());
         }
         Graded graded = Grader.grade(drawn, part, reading);
-        StoredAnswer answer = Marking.answer(draw, drawn, reading, graded, mark(), at);
+        Confidence confidence = confidence(act, graded.verdict().isRight(), draw.seed() + part);
+        StoredAnswer answer = Marking.answer(draw, drawn, reading, graded, mark(), confidence, at);
         boolean last = part + 1 == drawn.parts().size();
-        Standing after = draw.standing().after(Marking.mark(draw, answer, last, school.zone()));
-        store.store(draw, answer, after, last);
+        int needed = Returns.needed(SkillKinds.isMadeOfFacts(content.current(), draw.skill()));
+        Standing after = draw.standing().after(Marking.mark(draw, answer, last, school.zone(), needed));
+        store.store(draw, answer, after, draw.withExercise().after(Marking.given(draw, answer)), last);
+    }
+
+    /** Invented people are mostly as sure as they are right, but not always. */
+    private static Confidence confidence(char act, boolean right, long number) {
+        if (act == 'S') {
+            return Confidence.SURE;
+        }
+        int turn = (int) Long.remainderUnsigned(number, 10);
+        if (right) {
+            return turn < 6 ? Confidence.SURE : turn < 9 ? Confidence.FAIRLY : Confidence.GUESS;
+        }
+        return turn < 5 ? Confidence.FAIRLY : Confidence.GUESS;
     }
 
     private DecimalMark mark() {

@@ -10,7 +10,7 @@ import org.riseandgel.account.DemoPeople;
  * @param daysAgo how many days before the demo school was filled in
  * @param minute minute of that day
  * @param acts one letter for each part, the last one standing for all that follow: r right, h right after a hint, s a
- *     named slip, t a power of ten, u another unit, w wrong, and a stop for "left open from here"
+ *     named slip, S a named slip that its person was sure of, t a power of ten, u another unit, w wrong, and a stop for "left open from here"
  */
 record DemoVisit(UUID person, int daysAgo, int minute, String skill, int level, String acts) {
     private static final int EVENING = 18 * 60;

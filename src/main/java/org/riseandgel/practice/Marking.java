@@ -1,7 +1,10 @@
 package org.riseandgel.practice;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
 import org.riseandgel.bench.Slip;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.core.quantity.Reading;
@@ -16,7 +19,13 @@ final class Marking {
     private Marking() {}
 
     static StoredAnswer answer(
-            StoredDraw draw, DrawnExercise drawn, Reading reading, Graded graded, DecimalMark mark, Instant now) {
+            StoredDraw draw,
+            DrawnExercise drawn,
+            Reading reading,
+            Graded graded,
+            DecimalMark mark,
+            Confidence confidence,
+            Instant now) {
         int part = draw.nextPart();
         return new StoredAnswer(
                 part,
@@ -30,16 +39,36 @@ final class Marking {
                 draw.hintsShown(),
                 draw.nextShownAt(),
                 now,
-                CoreVersion.CURRENT);
+                CoreVersion.CURRENT,
+                new StoredAnswer.Said(
+                        confidence,
+                        Estimates.isAskedFor(drawn, part) ? draw.setting().estimate() : null,
+                        draw.setting().lookedUp()));
     }
 
-    static Mark mark(StoredDraw draw, StoredAnswer answer, boolean last, ZoneId zone) {
+    /** What an answer means for the standing in the skill; a day of return of that skill wants so many right draws. */
+    static Mark mark(StoredDraw draw, StoredAnswer answer, boolean last, ZoneId zone, int needed) {
         return new Mark(
                 answer.isRight(),
-                answer.hints() > 0,
+                answer.isHelped(),
                 answer.answeredAt(),
                 answer.answeredAt().atZone(zone).toLocalDate(),
-                new Mark.Draw(draw.level(), last ? ending(draw, answer) : Mark.Ending.NOT_YET));
+                new Mark.Draw(draw.rung(), last ? ending(draw, answer) : Mark.Ending.NOT_YET, needed));
+    }
+
+    /** What it means for the standing with the exercise. */
+    static ExerciseStanding.Given given(StoredDraw draw, StoredAnswer answer) {
+        List<FastGuess.Pace> paces = new ArrayList<>();
+        paces.add(new FastGuess.Pace(Duration.between(answer.shownAt(), answer.answeredAt()), answer.isRight()));
+        paces.addAll(draw.paces());
+        return new ExerciseStanding.Given(
+                draw.id(),
+                answer.part(),
+                answer.isRight(),
+                answer.isHelped(),
+                answer.said().confidence(),
+                FastGuess.isPattern(paces),
+                answer.answeredAt());
     }
 
     private static Mark.Ending ending(StoredDraw draw, StoredAnswer lastAnswer) {
@@ -47,6 +76,6 @@ final class Marking {
         if (!allRight) {
             return Mark.Ending.WRONG;
         }
-        return lastAnswer.hints() > 0 ? Mark.Ending.HELPED : Mark.Ending.RIGHT;
+        return lastAnswer.isHelped() ? Mark.Ending.HELPED : Mark.Ending.RIGHT;
     }
 }

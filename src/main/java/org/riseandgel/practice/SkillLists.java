@@ -85,7 +85,7 @@ public class SkillLists {
 
     private static SkillCard card(Content now, Skill skill, Standings.Begun begun) {
         Optional<Standings.OpenDraw> open = begun.open().stream()
-                .filter(draw -> draw.skill().equals(skill.id()))
+                .filter(draw -> draw.skill().equals(skill.id()) && !draw.mixed())
                 .findFirst();
         return new SkillCard(
                 skill.id(),

@@ -1,0 +1,94 @@
+package org.riseandgel.practice;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.riseandgel.account.People;
+import org.riseandgel.account.PersonView;
+import org.riseandgel.account.Roles;
+import org.riseandgel.course.Content;
+import org.riseandgel.course.CourseContent;
+import org.riseandgel.course.LessonsRead;
+import org.riseandgel.course.StageGate;
+import org.riseandgel.course.StageGates;
+import org.riseandgel.platform.audit.AuditLog;
+
+/** Which stages are open to whom, and opening one by hand. Gates are for apprentices; to others every stage is open. */
+@ApplicationScoped
+public class StageDoors implements StageGates {
+    private final CourseContent content;
+    private final Standings standings;
+    private final LessonsRead lessonsRead;
+    private final StageOpenedRepository opened;
+    private final People people;
+    private final AuditLog audit;
+    private final SchoolDay day;
+
+    StageDoors(
+            CourseContent content,
+            Standings standings,
+            LessonsRead lessonsRead,
+            StageOpenedRepository opened,
+            People people,
+            AuditLog audit,
+            SchoolDay day) {
+        this.content = content;
+        this.standings = standings;
+        this.lessonsRead = lessonsRead;
+        this.opened = opened;
+        this.people = people;
+        this.audit = audit;
+        this.day = day;
+    }
+
+    /** Who opened a stage by hand, why and when. */
+    public record ByHand(UUID by, String reason, Instant at) {}
+
+    @Override
+    public Map<String, StageGate> of(UUID person) {
+        return gates(content.current(), standings.of(person), lessonsRead.by(person));
+    }
+
+    static Map<String, StageGate> gates(Content now, Standings.Begun begun, Set<String> read) {
+        Set<String> mastered = begun.standings().values().stream()
+                .filter(standing -> standing.masteredOn() != null)
+                .map(StandingView::skill)
+                .collect(Collectors.toSet());
+        return Gates.of(now, new Gates.Progress(read, begun.standings().keySet(), mastered, begun.openedByHand()));
+    }
+
+    /** The stage that keeps the skill shut to an apprentice; empty when it is open or the person learns nothing. */
+    Optional<String> shutTo(UUID person, String skill) {
+        return content.course()
+                .skill(skill)
+                .map(one -> of(person).get(one.stage()))
+                .filter(gate -> !gate.open())
+                .filter(gate -> people.find(person).map(StageDoors::isLearner).orElse(true))
+                .map(StageGate::stage);
+    }
+
+    private static boolean isLearner(PersonView person) {
+        return person.roles().contains(Roles.APPRENTICE) && !person.roles().contains(Roles.INSTRUCTOR);
+    }
+
+    /** What was opened by hand to a person, by the stage's id. */
+    public Map<String, ByHand> byHand(UUID person) {
+        Map<String, ByHand> byHand = new LinkedHashMap<>();
+        opened.of(person).forEach(row -> byHand.put(row.stage(), row.view()));
+        return byHand;
+    }
+
+    /** Opens a stage to a person, with its reason on record; the first time counts. */
+    @Transactional
+    public void open(UUID person, String stage, UUID by, String reason) {
+        if (opened.add(person, stage, by, reason, day.now())) {
+            audit.note(by, "stage-opened", person.toString(), stage + ": " + reason);
+        }
+    }
+}
