@@ -10,7 +10,9 @@ import org.riseandgel.bench.Catalogue;
 import org.riseandgel.bench.Slip;
 import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.core.quantity.Unit;
+import org.riseandgel.exercise.DrawnChoice;
 import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.DrawnNumbers;
 import org.riseandgel.exercise.DrawnPart;
 import org.riseandgel.exercise.ExerciseLibrary;
 import org.riseandgel.exercise.WrongAnswer;
@@ -40,14 +42,20 @@ public final class Oracle {
         this.database = database;
     }
 
-    /** What to type for a part: the right value with its unit. */
+    /** What to hand in for a part: the right value with its unit, or the right choice. */
     public String right(String draw, int part) {
+        if (drawn(draw) instanceof DrawnChoice choice) {
+            return choice.right();
+        }
         DrawnPart asked = part(draw, part);
         return typed(asked.expected(), asked);
     }
 
-    /** What to type for a part to be far off, by no known slip. */
+    /** What to hand in for a part to be far off, by no known slip, or to choose wrongly. */
     public String wrong(String draw, int part) {
+        if (drawn(draw) instanceof DrawnChoice choice) {
+            return choice.wrong();
+        }
         DrawnPart asked = part(draw, part);
         return typed(asked.expected().times(Rational.of(37, 10)).plus(Rational.of(7)), asked);
     }
@@ -71,7 +79,7 @@ public final class Oracle {
     }
 
     private DrawnPart part(String draw, int part) {
-        return drawn(draw).part(part);
+        return ((DrawnNumbers) drawn(draw)).part(part);
     }
 
     private DrawnExercise drawn(String draw) {

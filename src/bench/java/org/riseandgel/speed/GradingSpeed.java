@@ -27,6 +27,7 @@ import org.riseandgel.core.quantity.Quantity;
 import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.core.quantity.Reading;
 import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.DrawnNumbers;
 import org.riseandgel.exercise.ExerciseLibrary;
 import org.riseandgel.exercise.Graded;
 import org.riseandgel.exercise.Grader;
@@ -49,7 +50,7 @@ public class GradingSpeed {
     private final NumberReader reader = NumberReader.of(DecimalMark.POINT);
     private final Catalogue catalogue = Catalogue.standard();
     private ExerciseLibrary library;
-    private DrawnExercise drawn;
+    private DrawnNumbers drawn;
     private Given given;
 
     /** What is graded. */
@@ -86,7 +87,7 @@ public class GradingSpeed {
                             List.of(new SourceFile(FILE, text)), Catalogue.standard(), Set.of("stick-marks-tapered"))
                     .library();
         }
-        drawn = library.drawer().draw(library.all().get(0), 20_260_731L);
+        drawn = (DrawnNumbers) library.drawer().draw(library.all().get(0), 20_260_731L);
         given = Given.defaultsOf(STICK)
                 .choosing("shape", "tapered")
                 .with("bottomDiameter", drawn("floor"))

@@ -13,6 +13,7 @@ import org.commonmark.node.Node;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 import org.riseandgel.bench.Catalogue;
+import org.riseandgel.exercise.Figure;
 import org.riseandgel.exercise.Problems;
 
 /** Reads the Markdown of a lesson: turns its special blocks into what they mean, then has the whole text checked. */

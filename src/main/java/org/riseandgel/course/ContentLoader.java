@@ -14,6 +14,8 @@ import java.util.regex.Pattern;
 import org.riseandgel.bench.Catalogue;
 import org.riseandgel.exercise.ContentProblem;
 import org.riseandgel.exercise.ExerciseLibrary;
+import org.riseandgel.exercise.Figure;
+import org.riseandgel.exercise.FigureReader;
 import org.riseandgel.exercise.Problems;
 import org.riseandgel.exercise.SourceFile;
 import org.riseandgel.platform.content.ContentFault;
@@ -66,7 +68,7 @@ final class ContentLoader {
                 .findFirst();
         if (file.isEmpty()) {
             problems.add(1, "file", "is missing; it names the stages, their lessons and the skills");
-            return new Course(List.of(), List.of());
+            return Course.EMPTY;
         }
         return CourseParser.parse(file.get().text(), written(), problems);
     }
@@ -98,7 +100,7 @@ final class ContentLoader {
     }
 
     private Map<LessonKey, LessonReader.Draft> drafts(Course course) {
-        List<String> skills = course.skills().stream().map(Skill::id).toList();
+        CourseNames names = CourseNames.of(course);
         Map<LessonKey, LessonReader.Draft> drafts = new HashMap<>();
         for (ContentFile file : files.files()) {
             Matcher name = LESSON_FILE.matcher(file.path());
@@ -106,7 +108,7 @@ final class ContentLoader {
                 LessonKey key = new LessonKey(name.group(1), name.group(2));
                 Problems problems = report(file.path());
                 checkListed(course, key, problems);
-                LessonReader.read(key, file.text(), skills, figuresOf(key.stage()), catalogue, problems)
+                LessonReader.read(key, file.text(), names, figuresOf(key.stage()), catalogue, problems)
                         .ifPresent(draft -> drafts.put(key, draft));
             } else if (file.path().endsWith(".md")) {
                 report(file.path()).add(1, "file", "is not in the folder of a stage; put it in lessons/<stage>/");
@@ -151,9 +153,9 @@ final class ContentLoader {
                 .filter(file -> file.path().startsWith(EXERCISES))
                 .map(file -> new SourceFile(file.path(), file.text()))
                 .toList();
-        Set<String> skills =
-                new HashSet<>(course.skills().stream().map(Skill::id).toList());
-        return ExerciseLibrary.load(sources, catalogue, skills);
+        CourseNames names = CourseNames.of(course);
+        return ExerciseLibrary.load(
+                sources, catalogue, new HashSet<>(names.skills()), new HashSet<>(names.objectives()));
     }
 
     private Problems report(String file) {

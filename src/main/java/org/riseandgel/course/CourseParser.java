@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.riseandgel.exercise.Problems;
 
-/** Reads {@code lessons/course.yaml}: the stages in order and the skills. */
+/** Reads {@code lessons/course.yaml}: the stages in order, the skills, and the objectives. */
 final class CourseParser {
     static final String FILE = "lessons/course.yaml";
     private static final Pattern SKILL_ID = Pattern.compile("[a-z][a-z0-9-]{0,59}");
@@ -26,7 +26,7 @@ final class CourseParser {
     static Course parse(String text, Set<LessonKey> written, Problems problems) {
         return Fields.read(text, 0, "course.yaml", problems)
                 .map(new CourseParser(written, problems)::course)
-                .orElseGet(() -> new Course(List.of(), List.of()));
+                .orElse(Course.EMPTY);
     }
 
     private Course course(Fields fields) {
@@ -34,8 +34,9 @@ final class CourseParser {
         List<Skill> skills = skills(skillGroups);
         List<Stage> stages = stages(fields, skills.stream().map(Skill::id).toList());
         checkStagesOfSkills(skillGroups, stages.stream().map(Stage::id).toList());
+        List<Objective> objectives = objectives(fields);
         fields.noOthers();
-        return new Course(stages, skills);
+        return new Course(stages, skills, objectives);
     }
 
     private List<Stage> stages(Fields fields, List<String> skills) {
@@ -110,6 +111,33 @@ final class CourseParser {
             skills.add(skill);
         }
         return skills;
+    }
+
+    private static List<Objective> objectives(Fields fields) {
+        List<Objective> objectives = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (Fields group : fields.isMissing("objectives") ? List.<Fields>of() : fields.groups("objectives")) {
+            Objective objective = new Objective(group.text("id"), group.text("title"));
+            checkId(group, objective.id(), SKILL_ID, seen);
+            group.noOthers();
+            objectives.add(objective);
+        }
+        return objectives;
+    }
+
+    /** The objectives that a question names, each of which must be one of the course. */
+    static List<String> knownObjectives(Fields fields, List<String> known) {
+        List<String> objectives = new ArrayList<>();
+        for (Fields.Line line : fields.isMissing("objectives") ? List.<Fields.Line>of() : fields.texts("objectives")) {
+            if (!known.contains(line.text())) {
+                fields.problem(
+                        "objectives",
+                        "names the objective “%s”, which is not in course.yaml; the objectives there are %s"
+                                .formatted(line.text(), known.isEmpty() ? "none" : String.join(", ", known)));
+            }
+            objectives.add(line.text());
+        }
+        return objectives;
     }
 
     private static void checkStagesOfSkills(List<Fields> groups, List<String> stages) {

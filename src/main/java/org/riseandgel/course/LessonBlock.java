@@ -1,6 +1,7 @@
 package org.riseandgel.course;
 
 import org.commonmark.node.CustomBlock;
+import org.riseandgel.exercise.Figure;
 
 /** A special block of a lesson: more than Markdown can say. Knows the line of its file on which it begins. */
 abstract sealed class LessonBlock extends CustomBlock {

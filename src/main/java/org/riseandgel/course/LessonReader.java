@@ -14,12 +14,12 @@ final class LessonReader {
     private static final int MOST_OBJECTIVES = 8;
 
     private final LessonKey key;
-    private final List<String> skills;
+    private final CourseNames names;
     private final Problems problems;
 
-    private LessonReader(LessonKey key, List<String> skills, Problems problems) {
+    private LessonReader(LessonKey key, CourseNames names, Problems problems) {
         this.key = key;
-        this.skills = skills;
+        this.names = names;
         this.problems = problems;
     }
 
@@ -29,11 +29,11 @@ final class LessonReader {
     static Optional<Draft> read(
             LessonKey key,
             String text,
-            List<String> skills,
+            CourseNames names,
             BodyReader.FiguresOfStage figures,
             Catalogue catalogue,
             Problems problems) {
-        return new LessonReader(key, skills, problems).draft(text.replace("\r\n", "\n"), figures, catalogue);
+        return new LessonReader(key, names, problems).draft(text.replace("\r\n", "\n"), figures, catalogue);
     }
 
     private Optional<Draft> draft(String text, BodyReader.FiguresOfStage figures, Catalogue catalogue) {
@@ -58,11 +58,11 @@ final class LessonReader {
                 fields.text("title"),
                 fields.whole("minutes", 1, 90),
                 objectives(fields),
-                CourseParser.knownSkills(fields, "skills", skills, problems),
-                CourseParser.knownSkills(fields, "practice", skills, problems),
+                CourseParser.knownSkills(fields, "skills", names.skills(), problems),
+                CourseParser.knownSkills(fields, "practice", names.skills(), problems),
                 sources(fields),
                 recall(fields, hazard),
-                QuestionReader.read(fields, "self-check", 3, 6, key.id() + " self-check"),
+                QuestionReader.read(fields, "self-check", key, names.objectives()),
                 body);
         fields.noOthers();
         return lesson;
@@ -98,7 +98,7 @@ final class LessonReader {
         if (fields.isMissing("recall") && !hazard) {
             return new ArrayList<>();
         }
-        return QuestionReader.read(fields, "recall", 3, 6, key.id() + " recall");
+        return QuestionReader.read(fields, "recall", key, names.objectives());
     }
 
     private static List<String> texts(Fields fields, String name) {

@@ -2,10 +2,11 @@ package org.riseandgel.course;
 
 import java.util.List;
 
-/** A recall question with its options in the order in which they are shown. */
-public record Question(String text, List<Option> options) {
+/** A recall question with its options in the order in which they are shown, and the objectives that it tests. */
+public record Question(String text, List<Option> options, List<String> objectives) {
     public Question {
         options = List.copyOf(options);
+        objectives = List.copyOf(objectives);
     }
 
     /** An option: its words, whether it is the right one, and why it is or is not. */

@@ -13,20 +13,24 @@ import java.util.Set;
 /** Reads the recall questions of a lesson and puts their options in an order that tells nothing about the right one. */
 final class QuestionReader {
     private static final int OPTIONS = 4;
+    private static final int FEWEST = 3;
+    private static final int MOST = 6;
 
     private final String lesson;
+    private final List<String> objectives;
 
-    private QuestionReader(String lesson) {
+    private QuestionReader(String lesson, List<String> objectives) {
         this.lesson = lesson;
+        this.objectives = objectives;
     }
 
-    /** The questions in the list of that name, of which there must be as many as said. */
-    static List<Question> read(Fields fields, String name, int fewest, int most, String lesson) {
+    /** The questions in the list of that name, of which there must be three to six. */
+    static List<Question> read(Fields fields, String name, LessonKey lesson, List<String> objectives) {
         List<Fields> groups = fields.groups(name);
-        if (!fields.isMissing(name) && (groups.size() < fewest || groups.size() > most)) {
-            fields.problem(name, "has %d questions, must have %d to %d".formatted(groups.size(), fewest, most));
+        if (!fields.isMissing(name) && (groups.size() < FEWEST || groups.size() > MOST)) {
+            fields.problem(name, "has %d questions, must have %d to %d".formatted(groups.size(), FEWEST, MOST));
         }
-        QuestionReader reader = new QuestionReader(lesson);
+        QuestionReader reader = new QuestionReader(lesson.id() + " " + name, objectives);
         return groups.stream().map(reader::question).toList();
     }
 
@@ -43,9 +47,10 @@ final class QuestionReader {
             options.add(option);
         }
         check(fields, options);
+        List<String> hit = CourseParser.knownObjectives(fields, objectives);
         fields.noOthers();
         options.sort(Comparator.comparing(option -> place(text, option)));
-        return new Question(text, options);
+        return new Question(text, options, hit);
     }
 
     private static void check(Fields fields, List<Question.Option> options) {

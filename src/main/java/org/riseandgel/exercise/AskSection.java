@@ -8,8 +8,8 @@ import java.util.Set;
 import org.riseandgel.bench.Result;
 import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.core.quantity.Unit;
-import org.riseandgel.exercise.ExerciseTemplate.Condition;
-import org.riseandgel.exercise.ExerciseTemplate.Part;
+import org.riseandgel.exercise.NumericTemplate.Condition;
+import org.riseandgel.exercise.NumericTemplate.Part;
 
 /** Reads what is asked, what must hold for a draw, and which steps are shown beforehand. */
 final class AskSection {

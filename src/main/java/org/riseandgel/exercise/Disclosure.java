@@ -11,10 +11,10 @@ import org.riseandgel.core.quantity.Quantity;
 final class Disclosure {
     private static final double HAIR = 1e-9;
 
-    private final DrawnExercise drawn;
+    private final DrawnNumbers drawn;
     private final Complaint complaint;
 
-    private Disclosure(DrawnExercise drawn, Complaint complaint) {
+    private Disclosure(DrawnNumbers drawn, Complaint complaint) {
         this.drawn = drawn;
         this.complaint = complaint;
     }
@@ -24,7 +24,7 @@ final class Disclosure {
         void about(String list, int index, String message);
     }
 
-    static void check(DrawnExercise drawn, Complaint complaint) {
+    static void check(DrawnNumbers drawn, Complaint complaint) {
         Disclosure disclosure = new Disclosure(drawn, complaint);
         disclosure.givenSteps();
         disclosure.orderOfParts();

@@ -21,14 +21,14 @@ final class DrawFaults {
     private static final Rational HALF = Rational.of(1, 2);
     private static final Rational NEARLY = Rational.of(1, 1_000_000);
 
-    private final DrawnExercise drawn;
+    private final DrawnNumbers drawn;
 
-    private DrawFaults(DrawnExercise drawn) {
+    private DrawFaults(DrawnNumbers drawn) {
         this.drawn = drawn;
     }
 
     /** The first fault of a draw, in words; nothing when it is a good one. */
-    static Optional<String> first(DrawnExercise drawn) {
+    static Optional<String> first(DrawnNumbers drawn) {
         DrawFaults faults = new DrawFaults(drawn);
         Optional<String> condition = faults.condition();
         if (condition.isPresent()) {
@@ -38,7 +38,7 @@ final class DrawFaults {
     }
 
     private Optional<String> condition() {
-        for (ExerciseTemplate.Condition condition : drawn.template().conditions()) {
+        for (NumericTemplate.Condition condition : drawn.template().conditions()) {
             Rational value = value(condition.value(), condition.unit());
             if (condition.atLeast().filter(least -> value.compareTo(least) < 0).isPresent()) {
                 return Optional.of("%s is below its condition".formatted(condition.value()));

@@ -13,7 +13,7 @@ import org.riseandgel.core.quantity.Quantity;
 import org.riseandgel.core.quantity.Unit;
 
 /**
- * Draws the numbers of an exercise from a seed: the same template and seed give the same numbers for ever.
+ * Draws an exercise from a seed: the same template and seed give the same numbers, options and order for ever.
  *
  * <p>The values are taken from a {@link SplitMix} started with the seed, one number for each, in the order of the file.
  * Numbers that would make a poor exercise are rejected ({@link DrawFaults}) and the next of a row of seeds is tried. The
@@ -39,6 +39,14 @@ public final class Drawer {
         return draw(template, seed, MOST_TRIES);
     }
 
+    DrawnNumbers draw(NumericTemplate template, long seed) {
+        return draw(template, seed, MOST_TRIES);
+    }
+
+    DrawnNumbers draw(NumericTemplate template, long seed, int tries) {
+        return (DrawnNumbers) draw((ExerciseTemplate) template, seed, tries);
+    }
+
     DrawnExercise draw(ExerciseTemplate template, long seed, int tries) {
         Tally rejected = new Tally();
         SplitMix seeds = new SplitMix(seed);
@@ -59,19 +67,24 @@ public final class Drawer {
      * @throws OutOfRangeException when the numbers are physically impossible, which a seed of a good draw never is
      */
     public DrawnExercise again(ExerciseTemplate template, long seed) {
+        return template instanceof ChoiceTemplate choice ? choice.drawn(seed) : again((NumericTemplate) template, seed);
+    }
+
+    DrawnNumbers again(NumericTemplate template, long seed) {
         Map<String, DrawnValue> values = values(template, seed);
         Map<String, Outcome> outcomes = outcomes(template.works(), values);
         List<DrawnPart> parts = template.parts().stream()
                 .map(part ->
                         PartMaker.make(template, part, outcomes.get(part.of().work())))
                 .toList();
-        return new DrawnExercise(template, seed, values, outcomes, parts);
+        return new DrawnNumbers(template, seed, values, outcomes, parts);
     }
 
     private Optional<DrawnExercise> attempt(ExerciseTemplate template, long seed, Tally rejected) {
         try {
             DrawnExercise drawn = again(template, seed);
-            Optional<String> fault = DrawFaults.first(drawn);
+            Optional<String> fault =
+                    drawn instanceof DrawnChoice choice ? choice.fault() : DrawFaults.first((DrawnNumbers) drawn);
             fault.ifPresent(rejected::add);
             return fault.isPresent() ? Optional.empty() : Optional.of(drawn);
         } catch (OutOfRangeException impossible) {
@@ -80,7 +93,7 @@ public final class Drawer {
         }
     }
 
-    static Map<String, DrawnValue> values(ExerciseTemplate template, long seed) {
+    static Map<String, DrawnValue> values(NumericTemplate template, long seed) {
         SplitMix numbers = new SplitMix(seed);
         Map<String, DrawnValue> values = new LinkedHashMap<>();
         for (DrawRule rule : template.draws()) {
@@ -89,11 +102,11 @@ public final class Drawer {
         return values;
     }
 
-    Map<String, Outcome> outcomes(List<ExerciseTemplate.WorkUse> works, Map<String, DrawnValue> values) {
+    Map<String, Outcome> outcomes(List<NumericTemplate.WorkUse> works, Map<String, DrawnValue> values) {
         Map<String, Outcome> outcomes = new LinkedHashMap<>();
-        for (ExerciseTemplate.WorkUse work : works) {
+        for (NumericTemplate.WorkUse work : works) {
             Given given = Given.defaultsOf(work.calculation());
-            for (Map.Entry<String, ExerciseTemplate.InputSource> input :
+            for (Map.Entry<String, NumericTemplate.InputSource> input :
                     work.inputs().entrySet()) {
                 given = with(given, input.getKey(), input.getValue(), values, outcomes);
             }
@@ -105,20 +118,20 @@ public final class Drawer {
     private static Given with(
             Given given,
             String input,
-            ExerciseTemplate.InputSource source,
+            NumericTemplate.InputSource source,
             Map<String, DrawnValue> values,
             Map<String, Outcome> outcomes) {
-        if (source instanceof ExerciseTemplate.InputSource.Drawn drawn) {
+        if (source instanceof NumericTemplate.InputSource.Drawn drawn) {
             DrawnValue value = values.get(drawn.name());
             return given.with(input, value.quantity(), value.unit());
         }
-        if (source instanceof ExerciseTemplate.InputSource.Fixed fixed) {
+        if (source instanceof NumericTemplate.InputSource.Fixed fixed) {
             return given.with(input, Quantity.of(fixed.value().doubleValue(), fixed.unit()), fixed.unit());
         }
-        if (source instanceof ExerciseTemplate.InputSource.Chosen chosen) {
+        if (source instanceof NumericTemplate.InputSource.Chosen chosen) {
             return given.choosing(input, chosen.option());
         }
-        ExerciseTemplate.InputSource.Earlier earlier = (ExerciseTemplate.InputSource.Earlier) source;
+        NumericTemplate.InputSource.Earlier earlier = (NumericTemplate.InputSource.Earlier) source;
         Outcome outcome = outcomes.get(earlier.work());
         Unit unit = outcome.units().get(earlier.result());
         return given.with(input, outcome.told(earlier.result()), unit);

@@ -1,58 +1,28 @@
 package org.riseandgel.exercise;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import org.riseandgel.bench.Outcome;
 import org.riseandgel.core.quantity.DecimalMark;
 
 /**
- * An exercise with its numbers. It holds the right answers: pages get a {@link PublicView} of it, never this.
- *
- * @param seed the seed that gives just these numbers at the first try; store this one
- * @param values the drawn values by name
- * @param outcomes the runs of the calculations by the name of the work
+ * An exercise as one person gets it. It holds the right answers: pages get a {@link PublicView} of it, never this.
+ * {@link Answers} reads and judges what is handed in.
  */
-public record DrawnExercise(
-        ExerciseTemplate template,
-        long seed,
-        Map<String, DrawnValue> values,
-        Map<String, Outcome> outcomes,
-        List<DrawnPart> parts) {
-    public DrawnExercise {
-        values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
-        outcomes = Collections.unmodifiableMap(new LinkedHashMap<>(outcomes));
-        parts = List.copyOf(parts);
-    }
+public sealed interface DrawnExercise permits DrawnNumbers, DrawnChoice {
+    /** What it was drawn from. */
+    ExerciseTemplate template();
 
-    /** The part with that number, counted from 0. */
-    public DrawnPart part(int part) {
-        return parts.get(part);
-    }
+    /** The seed that gives just this draw at the first try; store this one. */
+    long seed();
 
-    /** The story with its numbers. */
-    public String story(DecimalMark mark) {
-        return filled(template.story(), mark);
-    }
+    /** How many parts are answered, one after the other. */
+    int partCount();
 
-    /** The question of a part with its numbers. */
-    public String prompt(int part, DecimalMark mark) {
-        return filled(part(part).part().prompt(), mark);
-    }
+    /** The story; empty when the question says it all. */
+    String story(DecimalMark mark);
 
-    /** The hints with their numbers. */
-    public List<String> hints(DecimalMark mark) {
-        return template.hints().stream().map(hint -> filled(hint, mark)).toList();
-    }
+    /** The question of a part, counted from 0. */
+    String prompt(int part, DecimalMark mark);
 
-    private String filled(String text, DecimalMark mark) {
-        return NamedText.fill(text, name -> values.get(name).text(mark));
-    }
-
-    /** Names the exercise only: seed and answers must not slip into a log or a page. */
-    @Override
-    public String toString() {
-        return "a draw of " + template;
-    }
+    /** The hints, from the gentle to the plain. */
+    List<String> hints(DecimalMark mark);
 }

@@ -13,7 +13,7 @@ import org.riseandgel.core.quantity.Rational;
  * @param roundedEarly the answer that rounding before the last step leads to, if it is another one
  */
 public record DrawnPart(
-        ExerciseTemplate.Part part,
+        NumericTemplate.Part part,
         Rational expected,
         Band right,
         List<WrongAnswer> wrongAnswers,

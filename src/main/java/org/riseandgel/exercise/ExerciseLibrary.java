@@ -27,25 +27,37 @@ public final class ExerciseLibrary {
         }
     }
 
-    /** Reads and checks exercise files; an exercise with a problem is left out and its problems are told. */
+    /** Reads and checks exercise files and their figures, for a course without objectives. */
     public static Loaded load(List<SourceFile> files, Catalogue catalogue, Set<String> skills) {
-        TemplateLoader loader = new TemplateLoader(catalogue, skills);
+        return load(files, catalogue, skills, Set.of());
+    }
+
+    /** Reads and checks exercise files and their figures; what has a problem is left out and its problems are told. */
+    public static Loaded load(
+            List<SourceFile> files, Catalogue catalogue, Set<String> skills, Set<String> objectives) {
+        TemplateLoader loader = new TemplateLoader(catalogue, skills, objectives);
         Map<String, ExerciseTemplate> byId = new LinkedHashMap<>();
         List<ContentProblem> all = new ArrayList<>();
+        Map<String, FigureShelf> figures = FigureShelf.byFolder(files, all);
         for (SourceFile file : files) {
-            Problems problems = new Problems(file.path());
-            Optional<ExerciseTemplate> template = loader.load(file, problems);
-            template.map(ExerciseTemplate::id)
-                    .map(byId::get)
-                    .ifPresent(twin -> problems.add(
-                            1,
-                            "id",
-                            "“%s” is already the id of %s."
-                                    .formatted(twin.id(), twin.file().path())));
-            template.filter(good -> problems.none()).ifPresent(good -> byId.put(good.id(), good));
-            all.addAll(problems.found());
+            if (!FigureShelf.isFigure(file)) {
+                Problems problems = new Problems(file.path());
+                FigureShelf beside = figures.getOrDefault(file.folder(), FigureShelf.EMPTY);
+                loader.load(file, beside, problems).ifPresent(template -> keep(template, byId, problems));
+                all.addAll(problems.found());
+            }
         }
         return new Loaded(new ExerciseLibrary(catalogue, byId), all);
+    }
+
+    private static void keep(ExerciseTemplate template, Map<String, ExerciseTemplate> byId, Problems problems) {
+        ExerciseTemplate twin = byId.putIfAbsent(template.id(), template);
+        if (twin != null) {
+            problems.add(
+                    1,
+                    "id",
+                    "“%s” is already the id of %s.".formatted(twin.id(), twin.file().path()));
+        }
     }
 
     /**
@@ -55,8 +67,9 @@ public final class ExerciseLibrary {
      */
     public ExerciseTemplate parse(String path, String text) {
         Problems problems = new Problems(path);
+        KeptText kept = KeptText.split(text);
         return TemplateLoader.ofStored(catalogue)
-                .load(new SourceFile(path, text), problems)
+                .load(new SourceFile(path, kept.file()), FigureShelf.of(kept, problems), problems)
                 .orElseThrow(() -> new BrokenContentException(problems.found()));
     }
 

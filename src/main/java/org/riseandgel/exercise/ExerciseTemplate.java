@@ -1,98 +1,100 @@
 package org.riseandgel.exercise;
 
-import java.math.BigDecimal;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import org.riseandgel.bench.Calculation;
-import org.riseandgel.bench.Slip;
-import org.riseandgel.core.quantity.Rational;
-import org.riseandgel.core.quantity.Unit;
 
-/**
- * An exercise before its numbers are drawn, as read from one file and checked.
- *
- * @param file the file it was read from; its text rebuilds the template
- * @param version the first 16 hexadecimal digits of the SHA-256 of the file's text
- * @param level 1 walks through the steps, 2 is bare, 3 is a whole job
- * @param critical whether a wrong answer could hurt somebody at the bench
- * @param draws the drawn values, in the order in which they are drawn
- * @param works the uses of calculations, in order
- * @param parts what is asked, in order, each answered once
- * @param slips the slips to look for besides those that every exercise looks for
- * @param givenSteps steps of the working that are shown before the first answer
- */
-public record ExerciseTemplate(
-        SourceFile file,
-        String version,
-        String id,
-        String title,
-        String skill,
-        int level,
-        boolean critical,
-        String story,
-        List<DrawRule> draws,
-        List<WorkUse> works,
-        List<Condition> conditions,
-        List<Part> parts,
-        List<Slip> slips,
-        List<ValueRef.OfStep> givenSteps,
-        List<String> hints,
-        String source) {
-    public ExerciseTemplate {
-        draws = List.copyOf(draws);
-        works = List.copyOf(works);
-        conditions = List.copyOf(conditions);
-        parts = List.copyOf(parts);
-        slips = List.copyOf(slips);
-        givenSteps = List.copyOf(givenSteps);
-        hints = List.copyOf(hints);
-    }
+/** An exercise before it is drawn, as read from one file and checked. */
+public sealed interface ExerciseTemplate permits NumericTemplate, ChoiceTemplate {
+    /** What every kind of exercise has. */
+    Head head();
 
-    /** A use of a calculation: its name in the exercise and where each input comes from. */
-    public record WorkUse(String name, Calculation calculation, Map<String, InputSource> inputs) {
-        public WorkUse {
-            inputs = Collections.unmodifiableMap(new LinkedHashMap<>(inputs));
+    /** Which kind it is. */
+    ExerciseKind kind();
+
+    /**
+     * What every kind of exercise has.
+     *
+     * @param file the file it was read from, followed by the figures it shows; that text rebuilds the template
+     * @param version the first 16 hexadecimal digits of the SHA-256 of that text
+     * @param level 1 walks through the steps or asks to recall, 2 is bare, 3 is a whole job
+     * @param critical whether a wrong answer could hurt somebody at the bench
+     * @param objectives ids of the objectives of the course that it tests
+     */
+    record Head(
+            SourceFile file,
+            String version,
+            String id,
+            String title,
+            String skill,
+            int level,
+            boolean critical,
+            List<String> objectives,
+            String story,
+            List<String> hints,
+            String source) {
+        public Head {
+            objectives = List.copyOf(objectives);
+            hints = List.copyOf(hints);
+        }
+
+        /** The exercise's id and version, which with a seed say everything about a draw. */
+        @Override
+        public String toString() {
+            return id + "@" + version;
         }
     }
 
-    /** Where an input of a calculation comes from. */
-    public sealed interface InputSource {
-        /** A drawn value. */
-        record Drawn(String name) implements InputSource {}
-
-        /** A result of an earlier work. */
-        record Earlier(String work, String result) implements InputSource {}
-
-        /** An option of a choice. */
-        record Chosen(String option) implements InputSource {}
-
-        /** A value that is the same in every draw. */
-        record Fixed(BigDecimal value, Unit unit) implements InputSource {}
+    /** The text that rebuilds the template, with the path of its file. */
+    default SourceFile file() {
+        return head().file();
     }
 
-    /** What must hold for a draw: a value within limits, ends included. */
-    public record Condition(ValueRef value, Optional<Rational> atLeast, Optional<Rational> atMost, Unit unit) {}
-
-    /**
-     * One thing asked.
-     *
-     * @param unit the unit in which the expected value is shown and in which tolerance and readability count
-     * @param readability of the instrument that would be used
-     */
-    public record Part(
-            String id, String prompt, ValueRef.Worked of, Unit unit, Tolerance tolerance, Rational readability) {}
-
-    /** The use of a calculation under that name. */
-    public Optional<WorkUse> work(String name) {
-        return works.stream().filter(work -> work.name().equals(name)).findFirst();
+    /** The version of that text. */
+    default String version() {
+        return head().version();
     }
 
-    /** The exercise's id and version, which with a seed say everything about a draw. */
-    @Override
-    public String toString() {
-        return id + "@" + version;
+    /** The file's name without its ending. */
+    default String id() {
+        return head().id();
+    }
+
+    /** The title for people. */
+    default String title() {
+        return head().title();
+    }
+
+    /** The skill it practises. */
+    default String skill() {
+        return head().skill();
+    }
+
+    /** 1 walks through the steps or asks to recall, 2 is bare, 3 is a whole job. */
+    default int level() {
+        return head().level();
+    }
+
+    /** Whether a wrong answer could hurt somebody at the bench. */
+    default boolean critical() {
+        return head().critical();
+    }
+
+    /** Ids of the objectives of the course that it tests. */
+    default List<String> objectives() {
+        return head().objectives();
+    }
+
+    /** The story, with names of drawn values where it has any. */
+    default String story() {
+        return head().story();
+    }
+
+    /** The hints, from the gentle to the plain. */
+    default List<String> hints() {
+        return head().hints();
+    }
+
+    /** Where facts and amounts come from. */
+    default String source() {
+        return head().source();
     }
 }

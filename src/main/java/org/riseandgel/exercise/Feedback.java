@@ -1,5 +1,6 @@
 package org.riseandgel.exercise;
 
+import java.util.List;
 import org.riseandgel.bench.Slip;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.core.quantity.NumberWriter;
@@ -15,8 +16,8 @@ public final class Feedback {
     private Feedback() {}
 
     /** The explanation of an answer to a part, counted from 0, in the school's decimal mark. */
-    public static FeedbackView of(DrawnExercise drawn, int part, Graded graded, DecimalMark mark) {
-        ExerciseTemplate.Part asked = drawn.part(part).part();
+    public static FeedbackView of(DrawnNumbers drawn, int part, Graded graded, DecimalMark mark) {
+        NumericTemplate.Part asked = drawn.part(part).part();
         return new FeedbackView(
                 part,
                 drawn.prompt(part, mark),
@@ -27,7 +28,8 @@ public final class Feedback {
                 asked.tolerance().wordsFor(graded.expected(), asked.unit(), mark),
                 graded.slip().map(Slip::title),
                 graded.verdict() == Verdict.WRONG ? NO_SLIP : graded.line(),
-                Working.lines(Working.upTo(drawn, asked.of()), mark));
+                Working.lines(Working.upTo(drawn, asked.of()), mark),
+                List.of());
     }
 
     /** A value as the instrument would show it, ties away from zero. */

@@ -36,7 +36,7 @@ public final class Grader {
      * What must be asked before an answer can be judged: it cannot be read, its unit is missing or of another kind.
      * Costs nothing and tells nothing about how close the answer is. Empty when it can be judged.
      */
-    public static Optional<String> check(DrawnExercise drawn, int part, Reading reading) {
+    public static Optional<String> check(DrawnNumbers drawn, int part, Reading reading) {
         return Asking.question(drawn.part(part).part().unit(), reading);
     }
 
@@ -45,7 +45,7 @@ public final class Grader {
      *
      * @throws IllegalArgumentException when {@link #check} still has a question
      */
-    public static Graded grade(DrawnExercise drawn, int part, Reading reading) {
+    public static Graded grade(DrawnNumbers drawn, int part, Reading reading) {
         check(drawn, part, reading).ifPresent(question -> {
             throw new IllegalArgumentException("not to be judged yet: " + question);
         });

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.riseandgel.bench.Result;
-import org.riseandgel.exercise.ExerciseTemplate.WorkUse;
+import org.riseandgel.exercise.NumericTemplate.WorkUse;
 
 /**
  * The names that a file has given so far. A name whose own definition is broken is known all the same: its users are not

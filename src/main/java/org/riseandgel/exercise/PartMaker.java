@@ -22,19 +22,19 @@ final class PartMaker {
             Slip.FAHRENHEIT_FOR_CELSIUS,
             Slip.SCALE_WITHOUT_OFFSET);
 
-    private final ExerciseTemplate.Part part;
+    private final NumericTemplate.Part part;
     private final Unit unit;
     private final Rational expected;
     private final Rational halfWidth;
 
-    private PartMaker(ExerciseTemplate.Part part, Quantity right) {
+    private PartMaker(NumericTemplate.Part part, Quantity right) {
         this.part = part;
         unit = part.unit();
         expected = CoreValue.in(unit, right);
         halfWidth = part.tolerance().halfWidth(expected);
     }
 
-    static DrawnPart make(ExerciseTemplate template, ExerciseTemplate.Part part, Outcome outcome) {
+    static DrawnPart make(NumericTemplate template, NumericTemplate.Part part, Outcome outcome) {
         return new PartMaker(part, needed(part.of(), outcome)).made(template, outcome);
     }
 
@@ -50,7 +50,7 @@ final class PartMaker {
                 : Optional.ofNullable(outcome.results().get(ref.name()));
     }
 
-    private DrawnPart made(ExerciseTemplate template, Outcome outcome) {
+    private DrawnPart made(NumericTemplate template, Outcome outcome) {
         List<WrongAnswer> wrongAnswers = new ArrayList<>();
         Optional<WrongAnswer> roundedEarly = Optional.empty();
         for (Outcome.SlipAnswer slip : outcome.slipsOf(part.of().name())) {

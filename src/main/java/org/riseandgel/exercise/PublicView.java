@@ -17,6 +17,7 @@ import org.riseandgel.core.quantity.DecimalMark;
  * @param earlier what was said about the parts already answered
  * @param hints the hints shown so far
  * @param hintsLeft how many more there are
+ * @param choice what there is to choose from; null where a number is asked
  */
 public record PublicView(
         String title,
@@ -34,7 +35,8 @@ public record PublicView(
         List<WorkingLine> givenSteps,
         List<FeedbackView> earlier,
         List<String> hints,
-        int hintsLeft) {
+        int hintsLeft,
+        ChoiceView choice) {
     public PublicView {
         givenSteps = List.copyOf(givenSteps);
         earlier = List.copyOf(earlier);
@@ -49,7 +51,9 @@ public record PublicView(
                     "part %d follows %d answered parts, but %d are answered".formatted(part, part, earlier.size()));
         }
         ExerciseTemplate template = drawn.template();
-        ExerciseTemplate.Part asked = drawn.part(part).part();
+        Wanted wanted = drawn instanceof DrawnNumbers numbers
+                ? wanted(numbers, part, mark)
+                : new Wanted("", "", "", false, List.of(), ((DrawnChoice) drawn).view());
         List<String> hints = drawn.hints(mark);
         int shown = Math.min(Math.max(0, hintsShown), hints.size());
         return new PublicView(
@@ -59,19 +63,40 @@ public record PublicView(
                 template.critical(),
                 drawn.story(mark),
                 part,
-                drawn.parts().size(),
+                drawn.partCount(),
                 drawn.prompt(part, mark),
+                wanted.tolerance,
+                wanted.because,
+                wanted.words,
+                wanted.needsUnit,
+                wanted.givenSteps,
+                earlier,
+                hints.subList(0, shown),
+                hints.size() - shown,
+                wanted.choice);
+    }
+
+    /** What differs from kind to kind. */
+    private record Wanted(
+            String tolerance,
+            String because,
+            String words,
+            boolean needsUnit,
+            List<WorkingLine> givenSteps,
+            ChoiceView choice) {}
+
+    private static Wanted wanted(DrawnNumbers drawn, int part, DecimalMark mark) {
+        NumericTemplate.Part asked = drawn.part(part).part();
+        return new Wanted(
                 asked.tolerance().words(asked.unit(), mark),
                 asked.tolerance().because(),
                 Asking.wanted(asked.unit()),
                 Asking.needsUnit(asked.unit()),
                 givenSteps(drawn, mark),
-                earlier,
-                hints.subList(0, shown),
-                hints.size() - shown);
+                null);
     }
 
-    private static List<WorkingLine> givenSteps(DrawnExercise drawn, DecimalMark mark) {
+    private static List<WorkingLine> givenSteps(DrawnNumbers drawn, DecimalMark mark) {
         return Working.lines(
                 drawn.template().givenSteps().stream()
                         .map(ref -> Working.step(drawn, ref).orElseThrow())

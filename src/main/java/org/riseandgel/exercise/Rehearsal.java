@@ -22,18 +22,18 @@ final class Rehearsal {
 
     private static final long FIRST_SEED = 1;
 
-    private final ExerciseTemplate template;
+    private final NumericTemplate template;
     private final Drawer drawer;
     private final Fields root;
 
-    private Rehearsal(ExerciseTemplate template, Drawer drawer, Fields root) {
+    private Rehearsal(NumericTemplate template, Drawer drawer, Fields root) {
         this.template = template;
         this.drawer = drawer;
         this.root = root;
     }
 
     /** Notes what is wrong at the fields it is wrong in. */
-    static void check(ExerciseTemplate template, Drawer drawer, Fields root, Problems problems) {
+    static void check(NumericTemplate template, Drawer drawer, Fields root, Problems problems) {
         Rehearsal rehearsal = new Rehearsal(template, drawer, root);
         Optional<Map<String, Outcome>> outcomes = rehearsal.firstPossible();
         outcomes.ifPresent(rehearsal::references);
@@ -58,7 +58,7 @@ final class Rehearsal {
 
     private void references(Map<String, Outcome> outcomes) {
         for (int i = 0; i < template.parts().size(); i++) {
-            ExerciseTemplate.Part part = template.parts().get(i);
+            NumericTemplate.Part part = template.parts().get(i);
             Field field = item("ask", i).orElseThrow();
             value(part.of(), outcomes, field.inner("of").orElseThrow())
                     .filter(value -> value.kind() != part.unit().kind())
@@ -82,7 +82,7 @@ final class Rehearsal {
         }
     }
 
-    private static void condition(ExerciseTemplate.Condition condition, Map<String, Outcome> outcomes, Field field) {
+    private static void condition(NumericTemplate.Condition condition, Map<String, Outcome> outcomes, Field field) {
         if (condition.value() instanceof ValueRef.Worked worked) {
             value(worked, outcomes, field.inner("value").orElseThrow())
                     .filter(value -> value.kind() != condition.unit().kind())
@@ -109,7 +109,7 @@ final class Rehearsal {
 
     private void draw() {
         try {
-            DrawnExercise drawn = drawer.draw(template, FIRST_SEED, MOST_TRIES);
+            DrawnNumbers drawn = drawer.draw(template, FIRST_SEED, MOST_TRIES);
             slips(drawn);
             new Untold(drawn, drawer).check(root);
             Disclosure.check(
@@ -120,7 +120,7 @@ final class Rehearsal {
         }
     }
 
-    private void slips(DrawnExercise drawn) {
+    private void slips(DrawnNumbers drawn) {
         Set<Slip> met = EnumSet.noneOf(Slip.class);
         Set<Slip> possible = EnumSet.noneOf(Slip.class);
         for (DrawnPart part : drawn.parts()) {

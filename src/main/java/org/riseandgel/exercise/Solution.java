@@ -1,6 +1,7 @@
 package org.riseandgel.exercise;
 
 import java.util.List;
+import org.riseandgel.bench.Outcome;
 import org.riseandgel.core.quantity.DecimalMark;
 
 /**
@@ -8,28 +9,39 @@ import org.riseandgel.core.quantity.DecimalMark;
  * that nobody is asked.
  *
  * @param prompt the question with its numbers
- * @param expected the right value with its unit, as the instrument would show it
- * @param working the solved steps
+ * @param expected the right answer; a value with its unit, as the instrument would show it
+ * @param working the solved steps; empty for a choice
+ * @param notes what is to be said of each thing that could be chosen; empty where a number is asked
  */
-public record Solution(String prompt, String expected, List<WorkingLine> working) {
+public record Solution(String prompt, String expected, List<WorkingLine> working, List<ChoiceNote> notes) {
     public Solution {
         working = List.copyOf(working);
+        notes = List.copyOf(notes);
     }
 
     /** The solution of a part, counted from 0. */
     public static Solution of(DrawnExercise drawn, int part, DecimalMark mark) {
-        ExerciseTemplate.Part asked = drawn.part(part).part();
+        if (drawn instanceof DrawnChoice choice) {
+            String right = choice.right();
+            return new Solution(choice.prompt(part, mark), choice.words(right), List.of(), choice.notes(right));
+        }
+        DrawnNumbers numbers = (DrawnNumbers) drawn;
+        DrawnPart asked = numbers.part(part);
         return new Solution(
-                drawn.prompt(part, mark),
-                Feedback.rounded(drawn.part(part).expected(), asked.readability(), asked.unit(), mark),
-                Working.lines(Working.upTo(drawn, asked.of()), mark));
+                numbers.prompt(part, mark),
+                Feedback.rounded(
+                        asked.expected(), asked.part().readability(), asked.part().unit(), mark),
+                Working.lines(Working.upTo(numbers, asked.part().of()), mark),
+                List.of());
     }
 
-    /** The plan of a part: what to find in which order, without a formula or a number. */
+    /** The plan of a part: what to find in which order, without a formula or a number; empty for a choice. */
     public static List<String> plan(DrawnExercise drawn, int part) {
-        return Working.upTo(drawn, drawn.part(part).part().of()).stream()
-                .map(step -> step.label())
-                .distinct()
-                .toList();
+        return drawn instanceof DrawnNumbers numbers
+                ? Working.upTo(numbers, numbers.part(part).part().of()).stream()
+                        .map(Outcome.Step::label)
+                        .distinct()
+                        .toList()
+                : List.of();
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.riseandgel.bench.Input;
 import org.riseandgel.core.quantity.Unit;
-import org.riseandgel.exercise.ExerciseTemplate.InputSource;
+import org.riseandgel.exercise.NumericTemplate.InputSource;
 
 /** Reads where one input of a calculation comes from. */
 final class SourceReader {

@@ -4,9 +4,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.riseandgel.exercise.ExerciseTemplate.Condition;
-import org.riseandgel.exercise.ExerciseTemplate.InputSource;
-import org.riseandgel.exercise.ExerciseTemplate.WorkUse;
+import org.riseandgel.exercise.NumericTemplate.Condition;
+import org.riseandgel.exercise.NumericTemplate.InputSource;
+import org.riseandgel.exercise.NumericTemplate.WorkUse;
 
 /** Whether texts name only what is drawn, and whether every drawn value is used and told. */
 final class ToldNames {

@@ -10,8 +10,8 @@ import org.riseandgel.bench.Input;
 import org.riseandgel.bench.Outcome;
 import org.riseandgel.core.quantity.OutOfRangeException;
 import org.riseandgel.core.quantity.Quantity;
-import org.riseandgel.exercise.ExerciseTemplate.InputSource;
-import org.riseandgel.exercise.ExerciseTemplate.WorkUse;
+import org.riseandgel.exercise.NumericTemplate.InputSource;
+import org.riseandgel.exercise.NumericTemplate.WorkUse;
 
 /**
  * Whether an answer depends on a number that the person is never told: an input left at the bench's own default, or a
@@ -22,10 +22,10 @@ final class Untold {
     private static final BigDecimal NUDGE = new BigDecimal("1.01");
     private static final double HAIR = 1e-9;
 
-    private final DrawnExercise drawn;
+    private final DrawnNumbers drawn;
     private final Drawer drawer;
 
-    Untold(DrawnExercise drawn, Drawer drawer) {
+    Untold(DrawnNumbers drawn, Drawer drawer) {
         this.drawn = drawn;
         this.drawer = drawer;
     }

@@ -26,6 +26,11 @@ public enum Verdict {
         return title;
     }
 
+    /** Whether the verdict's own words say already which slip it was. */
+    public boolean isTheSlip() {
+        return this == POWER_OF_TEN || this == ROUNDED_EARLY;
+    }
+
     /** Whether the answer counts. */
     public boolean isRight() {
         return this == RIGHT;

@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.riseandgel.bench.Calculation;
 import org.riseandgel.bench.Catalogue;
 import org.riseandgel.bench.Input;
-import org.riseandgel.exercise.ExerciseTemplate.InputSource;
-import org.riseandgel.exercise.ExerciseTemplate.WorkUse;
+import org.riseandgel.exercise.NumericTemplate.InputSource;
+import org.riseandgel.exercise.NumericTemplate.WorkUse;
 
 /** Reads which calculations are used, in which order, and what goes into each. */
 final class WorkSection {

@@ -8,18 +8,18 @@ import java.util.Set;
 import org.riseandgel.bench.Outcome;
 import org.riseandgel.bench.QuantityText;
 import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.exercise.ExerciseTemplate.InputSource;
+import org.riseandgel.exercise.NumericTemplate.InputSource;
 
 /** The solved steps of a draw that lead to a value, and not one beyond it. */
 final class Working {
     private Working() {}
 
     /** The steps to a value: those of the earlier works it rests on, then its own work's up to the value. */
-    static List<Outcome.Step> upTo(DrawnExercise drawn, ValueRef.Worked value) {
+    static List<Outcome.Step> upTo(DrawnNumbers drawn, ValueRef.Worked value) {
         Set<String> needed = new LinkedHashSet<>();
         collect(drawn.template(), value.work(), needed);
         List<Outcome.Step> steps = new ArrayList<>();
-        for (ExerciseTemplate.WorkUse work : drawn.template().works()) {
+        for (NumericTemplate.WorkUse work : drawn.template().works()) {
             if (needed.contains(work.name()) && !work.name().equals(value.work())) {
                 steps.addAll(drawn.outcomes().get(work.name()).steps());
             }
@@ -41,7 +41,7 @@ final class Working {
     }
 
     /** A step by its place. */
-    static Optional<Outcome.Step> step(DrawnExercise drawn, ValueRef.OfStep ref) {
+    static Optional<Outcome.Step> step(DrawnNumbers drawn, ValueRef.OfStep ref) {
         return drawn.outcomes().get(ref.work()).step(ref.name());
     }
 
@@ -57,7 +57,7 @@ final class Working {
         return steps;
     }
 
-    private static void collect(ExerciseTemplate template, String name, Set<String> needed) {
+    private static void collect(NumericTemplate template, String name, Set<String> needed) {
         needed.add(name);
         for (InputSource source : template.work(name).orElseThrow().inputs().values()) {
             if (source instanceof InputSource.Earlier earlier) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.bench.Slip;
 import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.Verdict;
 import org.riseandgel.platform.school.SchoolSettings;
@@ -81,13 +82,12 @@ public class AnswerHistory {
                 drawn.map(draw -> draw.template().title()).orElse(found.exercise),
                 drawn.map(draw -> draw.prompt(answer.part(), mark)).orElse(""),
                 answer.typed(),
-                answer.reading().echo(mark),
+                drawn.map(draw -> Answers.words(draw, answer.read(), mark)).orElse(answer.readValue()),
                 answer.expected(),
                 VerdictWords.of(answer.verdict()),
                 Optional.ofNullable(answer.slip())
-                        .filter(slip -> answer.verdict().equals(Verdict.SLIP.name()))
-                        .flatMap(Slip::byId)
-                        .map(Slip::title)
+                        .filter(slip -> !Verdict.valueOf(answer.verdict()).isTheSlip())
+                        .map(slip -> Slip.byId(slip).map(Slip::title).orElse(slip))
                         .orElse(""),
                 answer.hints(),
                 answer.answeredAt());

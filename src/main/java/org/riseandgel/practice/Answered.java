@@ -1,7 +1,6 @@
 package org.riseandgel.practice;
 
 import org.riseandgel.exercise.FeedbackView;
-import org.riseandgel.exercise.Verdict;
 
 /**
  * An answered part with everything that may be said now.
@@ -17,9 +16,12 @@ public record Answered(StoredAnswer stored, FeedbackView feedback) {
 
     /** The verdict in words, and which slip it was. */
     public String heading() {
-        return feedback.verdict() == Verdict.SLIP
-                ? feedback.slipTitle().map(slip -> "Slip: " + slip).orElse(feedback.title())
-                : feedback.title();
+        return switch (feedback.verdict()) {
+            case SLIP -> feedback.slipTitle().map(slip -> "Slip: " + slip).orElse(feedback.title());
+            case WRONG ->
+                feedback.slipTitle().map(slip -> feedback.title() + ": " + slip).orElse(feedback.title());
+            default -> feedback.title();
+        };
     }
 
     /** The stored verdict with its words and its look. */

@@ -5,6 +5,9 @@ import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.core.quantity.NumberWriter;
 import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.core.quantity.Unit;
+import org.riseandgel.exercise.DrawnChoice;
+import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.DrawnNumbers;
 import org.riseandgel.exercise.DrawnPart;
 import org.riseandgel.exercise.WrongAnswer;
 
@@ -17,13 +20,21 @@ final class DemoHand {
     private final Unit unit;
     private final NumberWriter writer;
 
-    DemoHand(DrawnPart part, DecimalMark mark) {
+    private DemoHand(DrawnPart part, DecimalMark mark) {
         this.part = part;
         this.unit = part.part().unit();
         this.writer = NumberWriter.of(mark);
     }
 
-    String typed(char act) {
+    /** What somebody hands in who acts as the letter says; see {@link DemoVisit}. */
+    static String typed(DrawnExercise drawn, int part, char act, DecimalMark mark) {
+        if (drawn instanceof DrawnChoice choice) {
+            return act == 'r' || act == 'h' ? choice.right() : choice.wrong();
+        }
+        return new DemoHand(((DrawnNumbers) drawn).part(part), mark).typed(act);
+    }
+
+    private String typed(char act) {
         return switch (act) {
             case 's', 'S' -> written(slip(), unit);
             case 't' -> written(part.expected().times(Rational.of(10)), unit);

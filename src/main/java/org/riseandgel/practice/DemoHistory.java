@@ -8,20 +8,17 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.SchoolFounded;
 import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.core.quantity.NumberReader;
-import org.riseandgel.core.quantity.Reading;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.course.Lesson;
 import org.riseandgel.course.LessonsRead;
+import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.ExerciseTemplate;
-import org.riseandgel.exercise.Graded;
-import org.riseandgel.exercise.Grader;
+import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.platform.school.SchoolSettings;
 
 /**
@@ -99,7 +96,7 @@ class DemoHistory {
     }
 
     private void answer(DemoVisit visit, UUID draw, DrawnExercise drawn, Instant begun) {
-        for (int part = 0; part < drawn.parts().size() && visit.act(part) != '.'; part++) {
+        for (int part = 0; part < drawn.partCount() && visit.act(part) != '.'; part++) {
             if (visit.act(part) == 'h') {
                 store.showHint(visit.person(), draw, drawn.template().hints().size());
             }
@@ -111,19 +108,16 @@ class DemoHistory {
 
     private void hand(StoredDraw draw, DrawnExercise drawn, char act, Instant at) {
         int part = draw.nextPart();
-        String typed = new DemoHand(drawn.part(part), mark()).typed(act);
-        Reading reading = NumberReader.of(mark()).read(typed);
-        Optional<String> question = Grader.check(drawn, part, reading);
-        if (question.isPresent()) {
-            throw new IllegalStateException("an answer of the demo cannot be read: " + question.get());
+        String typed = DemoHand.typed(drawn, part, act, mark());
+        ReadAnswer read = Answers.read(drawn, part, typed, mark());
+        if (!read.isClear()) {
+            throw new IllegalStateException("an answer of the demo cannot be read: " + read.question());
         }
-        Graded graded = Grader.grade(drawn, part, reading);
-        Confidence confidence = confidence(act, graded.verdict().isRight(), draw.seed() + part);
-        StoredAnswer answer = Marking.answer(draw, drawn, reading, graded, mark(), confidence, at);
-        boolean last = part + 1 == drawn.parts().size();
+        boolean right = Answers.judge(drawn, part, read, mark()).verdict().isRight();
+        Confidence confidence = confidence(act, right, draw.seed() + part);
         int needed = Returns.needed(SkillKinds.isMadeOfFacts(content.current(), draw.skill()));
-        Standing after = draw.standing().after(Marking.mark(draw, answer, last, school.zone(), needed));
-        store.store(draw, answer, after, draw.withExercise().after(Marking.given(draw, answer)), last);
+        store.store(
+                Marking.marked(draw, drawn, read, new Marking.At(confidence, at, mark(), school.zone(), needed)));
     }
 
     /** Invented people are mostly as sure as they are right, but not always. */

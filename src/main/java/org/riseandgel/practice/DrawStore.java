@@ -2,6 +2,12 @@ package org.riseandgel.practice;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -231,9 +237,11 @@ class DrawStore {
      * Stores an answer with the standing that follows from it, and ends the draw after its last part. False, and nothing
      * stored, when the draw or the standing has moved on since it was loaded.
      */
-    boolean store(StoredDraw draw, StoredAnswer answer, Standing after, ExerciseStanding with, boolean last) {
+    boolean store(Marking.Marked marked) {
+        StoredDraw draw = marked.draw();
+        StoredAnswer answer = marked.answer();
         List<Object> values = new ArrayList<>();
-        addStanding(values, answer, after);
+        addStanding(values, answer, marked.after());
         Collections.addAll(
                 values,
                 draw.id(),
@@ -241,9 +249,9 @@ class DrawStore {
                 draw.hintsShown(),
                 draw.setting().lookedUp(),
                 draw.standing().answers());
-        addExercise(values, draw.exercise(), with);
+        addExercise(values, draw.exercise(), marked.with());
         addAnswer(values, draw.id(), answer);
-        Collections.addAll(values, answer.answeredAt(), last);
+        Collections.addAll(values, answer.answeredAt(), marked.last());
         return sql.any(STORE, values.toArray());
     }
 

@@ -2,6 +2,7 @@ package org.riseandgel.practice;
 
 import java.util.List;
 import java.util.UUID;
+import org.riseandgel.exercise.ChoiceView;
 import org.riseandgel.exercise.WorkingLine;
 
 /**
@@ -38,6 +39,7 @@ public record DrawView(
      * @param given steps of the working that are shown from the start
      * @param hints the hints opened so far
      * @param moreHints whether another hint can be opened
+     * @param choice what there is to choose from; null where a number is asked
      */
     public record Open(
             int number,
@@ -48,7 +50,8 @@ public record DrawView(
             String keys,
             List<WorkingLine> given,
             List<String> hints,
-            boolean moreHints) {}
+            boolean moreHints,
+            ChoiceView choice) {}
 
     /** The part of that number, or null if it was not answered. */
     public Answered answered(int part) {

@@ -8,11 +8,9 @@ import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.course.Content;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.course.Skill;
+import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.DrawnExercise;
-import org.riseandgel.exercise.Feedback;
 import org.riseandgel.exercise.FeedbackView;
-import org.riseandgel.exercise.Graded;
-import org.riseandgel.exercise.Grader;
 import org.riseandgel.exercise.PublicView;
 import org.riseandgel.exercise.Verdict;
 import org.riseandgel.platform.school.SchoolSettings;
@@ -33,7 +31,7 @@ class DrawViews {
         DecimalMark mark = school.decimalMark();
         List<Answered> answered =
                 stored.answers().stream().map(answer -> answered(drawn, answer)).toList();
-        boolean open = stored.nextPart() < drawn.parts().size() && !stored.isFinished();
+        boolean open = stored.nextPart() < drawn.partCount() && !stored.isFinished();
         int levelNext = stored.standing().ladder().level();
         return new DrawView(
                 stored.id(),
@@ -42,7 +40,7 @@ class DrawViews {
                 drawn.template().title(),
                 stored.level(),
                 drawn.story(mark),
-                drawn.parts().size(),
+                drawn.partCount(),
                 answered,
                 open ? open(stored, drawn, answered, mark) : null,
                 NextDraw.nearest(now.exercises().ofSkill(stored.skill()), levelNext)
@@ -64,20 +62,22 @@ class DrawViews {
                 view.needsUnit() ? "text" : "decimal",
                 view.givenSteps(),
                 view.hints(),
-                view.hintsLeft() > 0);
+                view.hintsLeft() > 0,
+                view.choice());
     }
 
     /** An answered part, explained. What is stored stands, also where today's rules would judge otherwise. */
     Answered answered(DrawnExercise drawn, StoredAnswer stored) {
         DecimalMark mark = school.decimalMark();
-        Graded graded = Grader.grade(drawn, stored.part(), stored.reading());
-        FeedbackView today = Feedback.of(drawn, stored.part(), graded, mark);
-        return new Answered(stored, graded.verdict().name().equals(stored.verdict()) ? today : asStored(today, stored));
+        FeedbackView today =
+                Answers.judge(drawn, stored.part(), stored.read(), mark).feedback();
+        return new Answered(stored, today.verdict().name().equals(stored.verdict()) ? today : asStored(today, stored));
     }
 
     private static FeedbackView asStored(FeedbackView today, StoredAnswer stored) {
         Verdict verdict = Verdict.valueOf(stored.verdict());
         Optional<Slip> slip = Optional.ofNullable(stored.slip()).flatMap(Slip::byId);
+        Optional<String> name = slip.map(Slip::title).or(() -> Optional.ofNullable(stored.slip()));
         return new FeedbackView(
                 today.part(),
                 today.prompt(),
@@ -86,8 +86,9 @@ class DrawViews {
                 today.asRead(),
                 today.expected(),
                 today.tolerance(),
-                slip.map(Slip::title),
+                name,
                 slip.map(Slip::line).orElse(""),
-                today.working());
+                today.working(),
+                today.notes());
     }
 }

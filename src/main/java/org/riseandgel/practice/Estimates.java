@@ -1,10 +1,12 @@
 package org.riseandgel.practice;
 
 import java.util.List;
+import java.util.Optional;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.core.quantity.Unit;
 import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.DrawnNumbers;
 import org.riseandgel.exercise.DrawnPart;
 
 /**
@@ -19,16 +21,20 @@ final class Estimates {
 
     /** Whether a new draw asks for an estimate; null where none makes sense. */
     static Boolean asks(DrawnExercise drawn, boolean itsTime) {
-        DrawnPart part = drawn.part(drawn.parts().size() - 1);
-        if (!Decade.suits(part.expected(), part.part().unit())) {
-            return null;
-        }
-        return itsTime || SaltItems.contains(drawn.template());
+        return last(drawn)
+                .filter(part -> Decade.suits(part.expected(), part.part().unit()))
+                .map(part -> itsTime || SaltItems.contains(drawn.template()))
+                .orElse(null);
+    }
+
+    /** The last part, of a draw that asks for numbers. */
+    private static Optional<DrawnPart> last(DrawnExercise drawn) {
+        return drawn instanceof DrawnNumbers numbers ? Optional.of(numbers.part(numbers.partCount() - 1)) : Optional.empty();
     }
 
     /** Whether the estimate of a draw is about this part. */
     static boolean isAskedFor(DrawnExercise drawn, int part) {
-        return part == drawn.parts().size() - 1;
+        return part == drawn.partCount() - 1;
     }
 
     /** A decade to choose. */
@@ -36,11 +42,12 @@ final class Estimates {
 
     /** The decades to choose from; where the right one stands among them comes from the seed. */
     static List<Choice> choices(DrawnExercise drawn, DecimalMark mark) {
-        DrawnPart part = drawn.part(drawn.parts().size() - 1);
-        return Decade.choices(part.expected(), drawn.seed()).stream()
-                .map(decade ->
-                        new Choice(decade.exponent(), decade.words(part.part().unit(), mark)))
-                .toList();
+        return last(drawn)
+                .map(part -> Decade.choices(part.expected(), drawn.seed()).stream()
+                        .map(decade -> new Choice(
+                                decade.exponent(), decade.words(part.part().unit(), mark)))
+                        .toList())
+                .orElse(List.of());
     }
 
     /**

@@ -63,8 +63,8 @@ public class Examples {
         DecimalMark mark = school.decimalMark();
         StandingView standing = standings.of(person).in(template.skill());
         DrawnExercise drawn = drawn(person, template, mark);
-        List<WorkedExample.Part> parts = IntStream.range(0, drawn.parts().size())
-                .mapToObj(part -> part(drawn, part, mark))
+        List<Solution> parts = IntStream.range(0, drawn.partCount())
+                .mapToObj(part -> Solution.of(drawn, part, mark))
                 .toList();
         return new WorkedExample(
                 template.id(),
@@ -76,11 +76,6 @@ public class Examples {
                 standing.toDo().stream()
                         .anyMatch(toDo -> toDo.isHeld() && toDo.exercise().equals(template.id())),
                 standing.answers() == 0);
-    }
-
-    private static WorkedExample.Part part(DrawnExercise drawn, int part, DecimalMark mark) {
-        Solution solution = Solution.of(drawn, part, mark);
-        return new WorkedExample.Part(solution.prompt(), solution.expected(), solution.working());
     }
 
     private DrawnExercise drawn(UUID person, ExerciseTemplate template, DecimalMark mark) {

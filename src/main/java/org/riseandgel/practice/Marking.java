@@ -5,45 +5,63 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import org.riseandgel.bench.Slip;
 import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.core.quantity.Reading;
-import org.riseandgel.core.quantity.Unit;
+import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.CoreVersion;
 import org.riseandgel.exercise.DrawnExercise;
-import org.riseandgel.exercise.Feedback;
-import org.riseandgel.exercise.Graded;
+import org.riseandgel.exercise.Judged;
+import org.riseandgel.exercise.ReadAnswer;
 
-/** Turns a judged reading into the answer that is stored and into what it means for the standing. */
+/** Turns a judged answer into the answer that is stored and into what it means for the standing. */
 final class Marking {
     private Marking() {}
 
-    static StoredAnswer answer(
-            StoredDraw draw,
-            DrawnExercise drawn,
-            Reading reading,
-            Graded graded,
-            DecimalMark mark,
-            Confidence confidence,
-            Instant now) {
-        int part = draw.nextPart();
+    /**
+     * What an answer is judged with besides itself.
+     *
+     * @param needed how many right draws a day of return of the skill wants
+     */
+    record At(Confidence confidence, Instant now, DecimalMark mark, ZoneId zone, int needed) {}
+
+    /** An answer to the open part of a draw, with all that follows from it: to be stored as one. */
+    record Marked(StoredDraw draw, StoredAnswer answer, Standing after, ExerciseStanding with, boolean last) {}
+
+    static Marked marked(StoredDraw draw, DrawnExercise drawn, ReadAnswer read, At at) {
+        Judged judged = Answers.judge(drawn, draw.nextPart(), read, at.mark);
+        boolean last = draw.nextPart() + 1 == drawn.partCount();
+        StoredAnswer answer = answer(draw, read, judged, said(draw, last, at.confidence), at.now);
+        return new Marked(
+                draw,
+                answer,
+                draw.standing().after(mark(draw, answer, last, at.zone, at.needed)),
+                draw.withExercise().after(given(draw, answer)),
+                last);
+    }
+
+    /** The estimate of a draw is about its last part. */
+    private static StoredAnswer.Said said(StoredDraw draw, boolean last, Confidence confidence) {
+        return new StoredAnswer.Said(
+                confidence,
+                last ? draw.setting().estimate() : null,
+                draw.setting().lookedUp());
+    }
+
+    private static StoredAnswer answer(
+            StoredDraw draw, ReadAnswer read, Judged judged, StoredAnswer.Said said, Instant now) {
         return new StoredAnswer(
-                part,
-                reading.typed(),
-                reading.value().toString(),
-                reading.typedUnit().map(Unit::code).orElse(""),
-                reading.figures().toString(),
-                graded.verdict().name(),
-                graded.slip().map(Slip::id).orElse(null),
-                Feedback.of(drawn, part, graded, mark).expected(),
+                draw.nextPart(),
+                read.typed(),
+                read.value(),
+                read.unit(),
+                read.figures(),
+                judged.verdict().name(),
+                judged.slip().orElse(null),
+                judged.feedback().expected(),
                 draw.hintsShown(),
                 draw.nextShownAt(),
                 now,
                 CoreVersion.CURRENT,
-                new StoredAnswer.Said(
-                        confidence,
-                        Estimates.isAskedFor(drawn, part) ? draw.setting().estimate() : null,
-                        draw.setting().lookedUp()));
+                said);
     }
 
     /** What an answer means for the standing in the skill; a day of return of that skill wants so many right draws. */

@@ -8,13 +8,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
 import org.riseandgel.core.quantity.DecimalMark;
-import org.riseandgel.core.quantity.NumberReader;
-import org.riseandgel.core.quantity.Reading;
 import org.riseandgel.course.CourseContent;
+import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.ExerciseTemplate;
-import org.riseandgel.exercise.Graded;
-import org.riseandgel.exercise.Grader;
+import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.platform.school.SchoolSettings;
 import org.riseandgel.platform.web.Problem;
 
@@ -177,9 +175,11 @@ public class Practice {
             return Optional.of(new Handed.NotYet());
         }
         DrawnExercise drawn = drawings.of(draw).orElseThrow();
-        Reading reading = NumberReader.of(school.decimalMark()).read(typed);
+        ReadAnswer read = Answers.read(drawn, part, typed, school.decimalMark());
         List<Problem> problems = new ArrayList<>();
-        question(drawn, part, reading).ifPresent(question -> problems.add(new Problem("answer", question)));
+        if (!read.isClear()) {
+            problems.add(new Problem("answer", read.question()));
+        }
         if (confidence.isEmpty()) {
             problems.add(new Problem(
                     "sure", "Say how sure you are: guess, fairly sure or sure. It never changes the mark."));
@@ -187,34 +187,18 @@ public class Practice {
         if (!problems.isEmpty()) {
             return Optional.of(new Handed.AskAgain(problems));
         }
-        return store(draw, drawn, part, reading, confidence.get())
-                ? Optional.of(new Handed.Stored(part))
-                : Optional.empty();
+        return store(draw, drawn, read, confidence.get()) ? Optional.of(new Handed.Stored(part)) : Optional.empty();
     }
 
-    private boolean store(StoredDraw draw, DrawnExercise drawn, int part, Reading reading, Confidence confidence) {
-        Graded graded = Grader.grade(drawn, part, reading);
-        StoredAnswer answer = Marking.answer(draw, drawn, reading, graded, school.decimalMark(), confidence, day.now());
-        boolean last = part + 1 == drawn.parts().size();
+    private boolean store(StoredDraw draw, DrawnExercise drawn, ReadAnswer read, Confidence confidence) {
         int needed = Returns.needed(SkillKinds.isMadeOfFacts(content.current(), draw.skill()));
-        Mark mark = Marking.mark(draw, answer, last, school.zone(), needed);
-        return store.store(
-                draw,
-                answer,
-                draw.standing().after(mark),
-                draw.withExercise().after(Marking.given(draw, answer)),
-                last);
+        return store.store(Marking.marked(
+                draw, drawn, read, new Marking.At(confidence, day.now(), school.decimalMark(), school.zone(), needed)));
     }
 
     private ReadBack readBack(DrawnExercise drawn, int part, String typed) {
         DecimalMark mark = school.decimalMark();
-        Reading reading = NumberReader.of(mark).read(typed);
-        return question(drawn, part, reading)
-                .map(question -> new ReadBack(typed, "", question))
-                .orElseGet(() -> new ReadBack(typed, reading.echo(mark), ""));
-    }
-
-    private static Optional<String> question(DrawnExercise drawn, int part, Reading reading) {
-        return Grader.check(drawn, part, reading);
+        ReadAnswer read = Answers.read(drawn, part, typed, mark);
+        return new ReadBack(typed, Answers.echo(drawn, read, mark), read.question());
     }
 }

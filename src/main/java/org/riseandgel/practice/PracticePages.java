@@ -101,12 +101,13 @@ public class PracticePages {
 
     @POST
     @Path("/draws/{draw}/hint")
-    public Response hint(@RestPath UUID draw, @RestForm @DefaultValue("") String answer) {
+    public Response hint(@RestPath UUID draw, @RestForm List<String> answer) {
         view(draw);
         practice.showHint(viewer.getId(), draw);
-        String kept = answer.isBlank() || answer.length() > LONGEST_KEPT
+        String typed = String.join(" ", answer);
+        String kept = typed.isBlank() || typed.length() > LONGEST_KEPT
                 ? ""
-                : "?typed=" + URLEncoder.encode(answer, StandardCharsets.UTF_8);
+                : "?typed=" + URLEncoder.encode(typed, StandardCharsets.UTF_8);
         return SeeOther.page(address(draw) + kept);
     }
 
@@ -116,20 +117,21 @@ public class PracticePages {
     public Response answer(
             @RestPath UUID draw,
             @RestForm @DefaultValue("0") int part,
-            @RestForm @DefaultValue("") String answer,
+            @RestForm List<String> answer,
             @RestForm @DefaultValue("") String echoed,
             @RestForm @DefaultValue("") String change) {
+        String typed = String.join(" ", answer);
         if (!change.isEmpty()) {
-            return page(200, Templates.draw(view(draw), answer, null, List.of()));
+            return page(200, Templates.draw(view(draw), typed, null, List.of()));
         }
-        Optional<ReadBack> unseen = echoed.equals(answer)
+        Optional<ReadBack> unseen = echoed.equals(typed)
                 ? Optional.empty()
-                : practice.read(viewer.getId(), draw, part - 1, answer).filter(ReadBack::isClear);
+                : practice.read(viewer.getId(), draw, part - 1, typed).filter(ReadBack::isToBeSeen);
         if (unseen.isPresent()) {
-            return page(200, Templates.draw(view(draw), answer, unseen.get(), List.of()));
+            return page(200, Templates.draw(view(draw), typed, unseen.get(), List.of()));
         }
-        Handed handed = practice.answer(viewer.getId(), draw, part - 1, answer).orElseThrow(NotFoundException::new);
-        return told(draw, answer, handed);
+        Handed handed = practice.answer(viewer.getId(), draw, part - 1, typed).orElseThrow(NotFoundException::new);
+        return told(draw, typed, handed);
     }
 
     private Response told(UUID draw, String answer, Handed handed) {

@@ -2,6 +2,7 @@ package org.riseandgel.practice;
 
 import java.util.Set;
 import org.riseandgel.exercise.ExerciseTemplate;
+import org.riseandgel.exercise.NumericTemplate;
 
 /**
  * Which exercises are about the gelling salt, so that a power of ten could hurt somebody. One rule: the skill teaches
@@ -18,9 +19,15 @@ final class SaltItems {
 
     static boolean contains(ExerciseTemplate template) {
         return SKILLS.contains(template.skill())
-                || template.works().stream()
-                        .anyMatch(
-                                work -> CALCULATIONS.contains(work.calculation().id()))
-                || template.parts().stream().anyMatch(part -> part.of().name().startsWith(RESULT));
+                || template instanceof NumericTemplate numeric && (dosesOrCounts(numeric) || asksForAgent(numeric));
+    }
+
+    private static boolean dosesOrCounts(NumericTemplate template) {
+        return template.works().stream()
+                .anyMatch(work -> CALCULATIONS.contains(work.calculation().id()));
+    }
+
+    private static boolean asksForAgent(NumericTemplate template) {
+        return template.parts().stream().anyMatch(part -> part.of().name().startsWith(RESULT));
     }
 }

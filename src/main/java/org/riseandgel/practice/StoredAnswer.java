@@ -1,25 +1,19 @@
 package org.riseandgel.practice;
 
-import java.math.BigInteger;
 import java.time.Instant;
-import java.util.List;
-import org.riseandgel.core.quantity.Figures;
-import org.riseandgel.core.quantity.Rational;
-import org.riseandgel.core.quantity.Reading;
-import org.riseandgel.core.quantity.ReadingOutcome;
-import org.riseandgel.core.quantity.Unit;
+import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.exercise.Verdict;
 
 /**
  * An answer as it was stored, never changed afterwards.
  *
  * @param part the number of the part, from 0
- * @param typed what was typed, to the letter
- * @param readValue the number read from it, as an exact fraction in the unit
+ * @param typed what was typed, to the letter, or the places that were chosen
+ * @param readValue the number read from it, as an exact fraction in the unit, or the places that were chosen
  * @param readUnit code of the unit that was typed; empty when none was
  * @param readFigures the significant figures as written
  * @param verdict name of the verdict
- * @param slip id of the slip; null when none was recognised
+ * @param slip id of the slip or, of a choice, the name of the mistake; null when none was recognised
  * @param expected the right answer with its unit, as it was shown
  * @param hints how many hints of the draw were open
  * @param shownAt when the part could first be seen
@@ -64,18 +58,8 @@ public record StoredAnswer(
         return Verdict.valueOf(verdict).isRight();
     }
 
-    /** The number and unit as they were read then, whatever the school's decimal mark is now. */
-    Reading reading() {
-        String[] fraction = readValue.split("/", 2);
-        Rational value = new Rational(
-                new BigInteger(fraction[0]), fraction.length == 1 ? BigInteger.ONE : new BigInteger(fraction[1]));
-        return new Reading(
-                typed,
-                ReadingOutcome.OK,
-                value,
-                Unit.byCode(readUnit).orElse(null),
-                readFigures.equals(Figures.EXACT.toString()) ? Figures.EXACT : Figures.UNSTATED,
-                "",
-                List.of());
+    /** The answer as it was read then, whatever the school's decimal mark is now. */
+    ReadAnswer read() {
+        return ReadAnswer.stored(typed, readValue, readUnit, readFigures);
     }
 }

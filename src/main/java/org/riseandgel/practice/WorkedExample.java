@@ -1,7 +1,7 @@
 package org.riseandgel.practice;
 
 import java.util.List;
-import org.riseandgel.exercise.WorkingLine;
+import org.riseandgel.exercise.Solution;
 
 /**
  * An exercise solved from beginning to end, with numbers of its own that are in no open draw of whoever reads it.
@@ -15,9 +15,10 @@ public record WorkedExample(
         String skill,
         String skillTitle,
         String story,
-        List<Part> parts,
+        List<Solution> parts,
         boolean isHeld,
         boolean isAtFoot) {
-    /** A question with its answer and how it is found. */
-    public record Part(String prompt, String expected, List<WorkingLine> working) {}
+    public WorkedExample {
+        parts = List.copyOf(parts);
+    }
 }

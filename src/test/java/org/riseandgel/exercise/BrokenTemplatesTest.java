@@ -165,7 +165,7 @@ class BrokenTemplatesTest {
                         "unknown field",
                         "level: 2\n",
                         "level: 2\ndifficulty: hard\n",
-                        "5 difficulty: There is no field of that name here; the fields are id, title, skill, level, kind, critical, story, draw, work, conditions, ask, slips, given-steps, hints, source."),
+                        "5 difficulty: There is no field of that name here; the fields are id, title, skill, level, kind, critical, objectives, story, draw, work, conditions, ask, slips, given-steps, hints, source."),
                 arguments("missing field", "title: Mark a straight beaker\n", "", "1 title: Is missing."),
                 arguments("empty field", "title: Mark a straight beaker", "title:", "2 title: Is empty; write a text."),
                 arguments(
@@ -199,7 +199,7 @@ class BrokenTemplatesTest {
                         "unknown kind",
                         "kind: numeric",
                         "kind: essay",
-                        "5 kind: Is “essay”; the kind must be numeric."),
+                        "5 kind: Is “essay”; the kinds are numeric, choose-one, choose-all, put-in-order, match."),
                 arguments(
                         "critical is no flag",
                         "kind: numeric",

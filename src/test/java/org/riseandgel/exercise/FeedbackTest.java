@@ -11,7 +11,7 @@ import org.riseandgel.core.quantity.NumberReader;
  * 600 mL, mark 600 ÷ 63.617 = 9.4314 cm.
  */
 class FeedbackTest {
-    private static final DrawnExercise BEAKER = Samples.draw(Samples.BEAKER, 1);
+    private static final DrawnNumbers BEAKER = Samples.draw(Samples.BEAKER, 1);
 
     @Test
     void saysWhatWasReadWhatWasExpectedAndWhy() {
@@ -68,7 +68,7 @@ class FeedbackTest {
 
     @Test
     void theWorkingOfAnEarlierPartStopsBeforeALaterAnswer() {
-        DrawnExercise cup = Samples.draw(Samples.CUP, 5);
+        DrawnNumbers cup = Samples.draw(Samples.CUP, 5);
         FeedbackView density = Feedback.of(cup, 0, Grader.grade(cup, 0, Samples.read("9 g/mL")), DecimalMark.POINT);
         assertThat(density.working())
                 .extracting(WorkingLine::label)
@@ -77,7 +77,7 @@ class FeedbackTest {
 
     @Test
     void theWorkingOfAChainBeginsWithWhatItRestsOn() {
-        DrawnExercise job = Samples.draw(Samples.JOB, 5);
+        DrawnNumbers job = Samples.draw(Samples.JOB, 5);
         FeedbackView mark = Feedback.of(job, 1, Grader.grade(job, 1, Samples.read("999 cm")), DecimalMark.POINT);
         assertThat(mark.working()).extracting(WorkingLine::label).last().isEqualTo("Height of the mark");
         assertThat(mark.working().size()).isGreaterThan(5);

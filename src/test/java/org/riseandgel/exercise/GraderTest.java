@@ -19,13 +19,13 @@ import org.riseandgel.core.quantity.Rational;
 
 class GraderTest {
     /** 8 oz: 226.796185 g by the definition of the ounce, within 0.5 %, that is 1.133980925 g. */
-    private static final DrawnExercise EIGHT_OUNCES = drawWhere(Samples.CARD, "amount", "8.0");
+    private static final DrawnNumbers EIGHT_OUNCES = drawWhere(Samples.CARD, "amount", "8.0");
 
     /**
      * 90 mm wide, 300 mL, twice the liquid: 600 mL over 63.617251 cm² is 94.313960 mm, within 1 mm. One diameter for one
      * radius makes a quarter of it, a radius for a diameter four times as much, and a gain of two one and a half times.
      */
-    private static final DrawnExercise BEAKER = Samples.draw(Samples.BEAKER, 1);
+    private static final DrawnNumbers BEAKER = Samples.draw(Samples.BEAKER, 1);
 
     @ParameterizedTest
     @CsvSource({
@@ -83,7 +83,7 @@ class GraderTest {
 
     @Test
     void temperaturesShiftWithTheirZero() {
-        DrawnExercise oven = drawWhere(Samples.OVEN, "dial", "104");
+        DrawnNumbers oven = drawWhere(Samples.OVEN, "dial", "104");
         assertThat(verdict(oven, "40 °C"))
                 .as("104 °F by the definition of the scale")
                 .isEqualTo(Verdict.RIGHT);
@@ -96,7 +96,7 @@ class GraderTest {
 
     @Test
     void tellsEarlyRoundingFromOtherErrors() {
-        DrawnExercise drawn = withEarlyRounding();
+        DrawnNumbers drawn = withEarlyRounding();
         DrawnPart part = drawn.part(0);
         Rational early = part.part()
                 .unit()
@@ -121,7 +121,7 @@ class GraderTest {
 
     @Test
     void asksAgainForAUnitWhereThereIsNone() {
-        DrawnExercise cup = Samples.draw(Samples.CUP, 1);
+        DrawnNumbers cup = Samples.draw(Samples.CUP, 1);
         assertThat(Grader.check(cup, 1, Samples.read("3.1"))).isEmpty();
         assertThat(Grader.check(cup, 1, Samples.read("3.1 x"))).isEmpty();
         assertThat(Grader.check(cup, 1, Samples.read("3.1 g")))
@@ -177,27 +177,26 @@ class GraderTest {
     /** Text, seed and what was typed say everything: rebuilt from these, the verdict is the same to the last digit. */
     @Test
     void aStoredAnswerIsJudgedAlikeWhenRebuilt() {
-        ExerciseTemplate template = Samples.template(Samples.JOB);
-        DrawnExercise drawn = Samples.LIBRARY.drawer().draw(template, 99);
-        ExerciseTemplate stored =
-                Samples.LIBRARY.parse(template.file().path(), template.file().text());
-        DrawnExercise rebuilt = Samples.LIBRARY.drawer().again(stored, drawn.seed());
+        NumericTemplate template = Samples.template(Samples.JOB);
+        DrawnNumbers drawn = Samples.LIBRARY.drawer().draw(template, 99);
+        NumericTemplate stored = (NumericTemplate) Samples.LIBRARY.parse(template.file().path(), template.file().text());
+        DrawnNumbers rebuilt = Samples.LIBRARY.drawer().again(stored, drawn.seed());
         assertThat(Grader.grade(rebuilt, 0, Samples.read("250 mL")))
                 .isEqualTo(Grader.grade(drawn, 0, Samples.read("250 mL")));
     }
 
-    private static boolean isRight(DrawnExercise drawn, int micrometres) {
+    private static boolean isRight(DrawnNumbers drawn, int micrometres) {
         Rational number = drawn.part(0).expected().plus(Rational.of(micrometres, 1_000));
         return verdict(drawn, number.toDecimal(15).toPlainString() + " mm") == Verdict.RIGHT;
     }
 
-    private static Verdict verdict(DrawnExercise drawn, String typed) {
+    private static Verdict verdict(DrawnNumbers drawn, String typed) {
         return Grader.grade(drawn, 0, Samples.read(typed)).verdict();
     }
 
-    private static DrawnExercise drawWhere(String sample, String name, String number) {
+    private static DrawnNumbers drawWhere(String sample, String name, String number) {
         for (long seed = 0; seed < 5_000; seed++) {
-            DrawnExercise drawn = Samples.draw(sample, seed);
+            DrawnNumbers drawn = Samples.draw(sample, seed);
             if (drawn.values().get(name).number().toPlainString().equals(number)) {
                 return drawn;
             }
@@ -206,9 +205,9 @@ class GraderTest {
     }
 
     /** A draw in which rounding early leads out of the tolerance. */
-    private static DrawnExercise withEarlyRounding() {
+    private static DrawnNumbers withEarlyRounding() {
         for (long seed = 0; seed < 5_000; seed++) {
-            DrawnExercise drawn = Samples.draw(Samples.BEAKER, seed);
+            DrawnNumbers drawn = Samples.draw(Samples.BEAKER, seed);
             DrawnPart part = drawn.part(0);
             boolean far = part.roundedEarly()
                     .filter(early -> !part.right().contains(early.band().centre()))

@@ -21,7 +21,7 @@ final class Judge {
     private Judge() {}
 
     /** The answer cannot be copied or guessed, rounds one way only, and is told apart from every slip. */
-    static void checkDraw(DrawnExercise drawn) {
+    static void checkDraw(DrawnNumbers drawn) {
         for (DrawnPart part : drawn.parts()) {
             Unit unit = part.part().unit();
             Rational tolerance = part.right().halfWidth();
@@ -41,7 +41,7 @@ final class Judge {
         }
     }
 
-    private static void apart(DrawnExercise drawn, DrawnPart part, Rational tolerance) {
+    private static void apart(DrawnNumbers drawn, DrawnPart part, Rational tolerance) {
         List<WrongAnswer> wrong = part.wrongAnswers();
         for (int i = 0; i < wrong.size(); i++) {
             Band band = wrong.get(i).band();
@@ -58,7 +58,7 @@ final class Judge {
     }
 
     /** Right answers in every unit and both marks are right; slips, other units and moved marks are named. */
-    static void checkAnswers(DrawnExercise drawn) {
+    static void checkAnswers(DrawnNumbers drawn) {
         for (int part = 0; part < drawn.parts().size(); part++) {
             for (DecimalMark mark : DecimalMark.values()) {
                 rightInEveryUnit(drawn, part, mark);
@@ -69,7 +69,7 @@ final class Judge {
         }
     }
 
-    private static void rightInEveryUnit(DrawnExercise drawn, int part, DecimalMark mark) {
+    private static void rightInEveryUnit(DrawnNumbers drawn, int part, DecimalMark mark) {
         DrawnPart asked = drawn.part(part);
         Unit own = asked.part().unit();
         Arrays.stream(Unit.values()).filter(unit -> unit.kind() == own.kind()).forEach(unit -> {
@@ -82,7 +82,7 @@ final class Judge {
                 .isEqualTo(Verdict.RIGHT);
     }
 
-    private static void slips(DrawnExercise drawn, int part, DecimalMark mark) {
+    private static void slips(DrawnNumbers drawn, int part, DecimalMark mark) {
         Unit unit = drawn.part(part).part().unit();
         for (WrongAnswer wrong : drawn.part(part).wrongAnswers()) {
             Rational number = unit.fromBase(wrong.band().centre());
@@ -94,7 +94,7 @@ final class Judge {
     }
 
     /** A moved mark often is another metric unit just as well; it never passes and never is just wrong. */
-    private static void movedMarks(DrawnExercise drawn, int part, DecimalMark mark) {
+    private static void movedMarks(DrawnNumbers drawn, int part, DecimalMark mark) {
         Unit unit = drawn.part(part).part().unit();
         for (PowerOfTen power : PowerOfTen.ALL) {
             Rational number = power.shift(drawn.part(part).expected());
@@ -108,7 +108,7 @@ final class Judge {
         }
     }
 
-    private static void otherUnits(DrawnExercise drawn, int part) {
+    private static void otherUnits(DrawnNumbers drawn, int part) {
         Unit own = drawn.part(part).part().unit();
         for (Unit unit : KindredUnits.of(own.kind())) {
             if (!unit.factor().equals(own.factor())) {
@@ -120,14 +120,14 @@ final class Judge {
         }
     }
 
-    private static Graded judged(DrawnExercise drawn, int part, Rational number, Unit unit, DecimalMark mark) {
+    private static Graded judged(DrawnNumbers drawn, int part, Rational number, Unit unit, DecimalMark mark) {
         double value = new BigDecimal(number.numerator())
                 .divide(new BigDecimal(number.denominator()), MathContext.DECIMAL128)
                 .doubleValue();
         return judged(drawn, part, NumberWriter.of(mark).figures(value, 13) + " " + unit.symbol(), mark);
     }
 
-    private static Graded judged(DrawnExercise drawn, int part, String typed, DecimalMark mark) {
+    private static Graded judged(DrawnNumbers drawn, int part, String typed, DecimalMark mark) {
         Reading reading = NumberReader.of(mark).read(typed);
         assertThat(Grader.check(drawn, part, reading)).as("typed “%s”", typed).isEmpty();
         return Grader.grade(drawn, part, reading);

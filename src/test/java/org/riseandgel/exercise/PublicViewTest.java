@@ -19,9 +19,9 @@ class PublicViewTest {
     @ParameterizedTest
     @MethodSource("org.riseandgel.exercise.Samples#ids")
     void givesNothingAway(String id) {
-        ExerciseTemplate template = Samples.LIBRARY.find(id).orElseThrow();
+        NumericTemplate template = Samples.template("/" + id);
         for (long seed = 1_000_000; seed < 1_000_300; seed++) {
-            DrawnExercise drawn = Samples.LIBRARY.drawer().draw(template, seed);
+            DrawnNumbers drawn = Samples.LIBRARY.drawer().draw(template, seed);
             List<FeedbackView> earlier = new ArrayList<>();
             for (int part = 0; part < drawn.parts().size(); part++) {
                 for (DecimalMark mark : DecimalMark.values()) {
@@ -33,7 +33,7 @@ class PublicViewTest {
         }
     }
 
-    private static void checkNothingToCome(DrawnExercise drawn, int from, String shown, DecimalMark mark) {
+    private static void checkNothingToCome(DrawnNumbers drawn, int from, String shown, DecimalMark mark) {
         assertThat(shown).doesNotContain(Long.toString(drawn.seed()), Long.toHexString(drawn.seed()));
         for (int part = from; part < drawn.parts().size(); part++) {
             DrawnPart asked = drawn.part(part);
@@ -65,7 +65,7 @@ class PublicViewTest {
 
     @Test
     void showsWhatIsNeededToAnswer() {
-        DrawnExercise drawn = Samples.draw(Samples.CUP, 4);
+        DrawnNumbers drawn = Samples.draw(Samples.CUP, 4);
         PublicView view = PublicView.of(drawn, 0, DecimalMark.COMMA, List.of(), 0);
         assertThat(view.story()).isEqualTo(drawn.story(DecimalMark.COMMA));
         assertThat(view.prompt()).isEqualTo("What is the density of the foam?");
@@ -81,7 +81,7 @@ class PublicViewTest {
 
     @Test
     void hintsComeOneByOne() {
-        DrawnExercise drawn = Samples.draw(Samples.BEAKER, 1);
+        DrawnNumbers drawn = Samples.draw(Samples.BEAKER, 1);
         assertThat(view(drawn, 0).hints()).isEmpty();
         assertThat(view(drawn, 0).hintsLeft()).isEqualTo(2);
         assertThat(view(drawn, 1).hints()).containsExactly("The floor of the beaker is a circle.");
@@ -91,16 +91,16 @@ class PublicViewTest {
 
     @Test
     void aLaterPartNeedsTheEarlierOnesAnswered() {
-        DrawnExercise drawn = Samples.draw(Samples.CUP, 4);
+        DrawnNumbers drawn = Samples.draw(Samples.CUP, 4);
         assertThatThrownBy(() -> PublicView.of(drawn, 1, DecimalMark.POINT, List.of(), 0))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
-    private static PublicView view(DrawnExercise drawn, int hints) {
+    private static PublicView view(DrawnNumbers drawn, int hints) {
         return PublicView.of(drawn, 0, DecimalMark.POINT, List.of(), hints);
     }
 
-    private static FeedbackView answered(DrawnExercise drawn, int part) {
+    private static FeedbackView answered(DrawnNumbers drawn, int part) {
         String typed = String.format(
                 Locale.ROOT, "%s %s", 987_654, drawn.part(part).part().unit().symbol());
         Reading reading = NumberReader.of(DecimalMark.POINT).read(typed);

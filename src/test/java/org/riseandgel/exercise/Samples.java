@@ -29,11 +29,12 @@ final class Samples {
         return ALL.stream().map(path -> path.substring(path.indexOf('/') + 1));
     }
 
-    static ExerciseTemplate template(String path) {
-        return LIBRARY.find(path.substring(path.indexOf('/') + 1)).orElseThrow();
+    static NumericTemplate template(String path) {
+        return (NumericTemplate)
+                LIBRARY.find(path.substring(path.indexOf('/') + 1)).orElseThrow();
     }
 
-    static DrawnExercise draw(String path, long seed) {
+    static DrawnNumbers draw(String path, long seed) {
         return LIBRARY.drawer().draw(template(path), seed);
     }
 

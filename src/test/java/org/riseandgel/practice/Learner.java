@@ -7,7 +7,9 @@ import java.util.UUID;
 import org.riseandgel.Browserless;
 import org.riseandgel.SignedIn;
 import org.riseandgel.core.quantity.Rational;
+import org.riseandgel.exercise.DrawnChoice;
 import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.DrawnNumbers;
 import org.riseandgel.exercise.DrawnPart;
 import org.riseandgel.exercise.ExerciseTemplate;
 
@@ -63,11 +65,14 @@ final class Learner {
     }
 
     DrawnPart openPart(UUID draw) {
-        return drawn(draw).part(stored(draw).nextPart());
+        return ((DrawnNumbers) drawn(draw)).part(stored(draw).nextPart());
     }
 
     /** The right answer to the open part with its unit. */
     String right(UUID draw) {
+        if (drawn(draw) instanceof DrawnChoice choice) {
+            return choice.right();
+        }
         return inUnit(draw, openPart(draw).expected());
     }
 

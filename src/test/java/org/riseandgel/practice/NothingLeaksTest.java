@@ -20,7 +20,10 @@ import org.riseandgel.core.quantity.NumberWriter;
 import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.core.quantity.Unit;
 import org.riseandgel.course.CourseContent;
-import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.ChoiceNote;
+import org.riseandgel.exercise.ChoiceTemplate;
+import org.riseandgel.exercise.DrawnChoice;
+import org.riseandgel.exercise.DrawnNumbers;
 import org.riseandgel.exercise.DrawnPart;
 import org.riseandgel.exercise.ExerciseTemplate;
 import org.riseandgel.exercise.WrongAnswer;
@@ -52,12 +55,19 @@ class NothingLeaksTest {
     @Test
     void noResponseTellsTheAnswerBeforeItIsStored() {
         int parts = 0;
+        int choices = 0;
         for (ExerciseTemplate template : content.exercises().all()) {
             for (int seed = 0; seed < SEEDS; seed++) {
-                parts += walkThrough(template, seed);
+                if (template instanceof ChoiceTemplate) {
+                    walkThroughChoice(template, seed);
+                    choices++;
+                } else {
+                    parts += walkThrough(template, seed);
+                }
             }
         }
-        assertThat(parts).isGreaterThan(SEEDS * content.exercises().all().size());
+        assertThat(choices).isGreaterThanOrEqualTo(4 * SEEDS);
+        assertThat(parts + choices).isGreaterThan(SEEDS * content.exercises().all().size());
     }
 
     /** The check itself finds what it looks for: once the answer is stored, the page says it. */
@@ -66,7 +76,7 @@ class NothingLeaksTest {
         ExerciseTemplate beaker =
                 content.exercises().find("stick-marks-straight-beaker").orElseThrow();
         UUID draw = darius.drawOf(beaker, 0x9E37_79B9_7F4A_7C15L);
-        DrawnExercise drawn = darius.drawn(draw);
+        DrawnNumbers drawn = (DrawnNumbers) darius.drawn(draw);
         Browserless.Answer verdict = darius.answer(draw, 0, "1 mm").follow();
         assertThat(found(spellings(drawn.part(0), drawn, 2), cleaned(verdict, draw)))
                 .isNotEmpty();
@@ -74,7 +84,7 @@ class NothingLeaksTest {
 
     private int walkThrough(ExerciseTemplate template, long seed) {
         UUID draw = darius.drawOf(template, 0x9E37_79B9_7F4A_7C15L * (seed + 1));
-        DrawnExercise drawn = darius.drawn(draw);
+        DrawnNumbers drawn = (DrawnNumbers) darius.drawn(draw);
         String address = "/practice/draws/" + draw;
         closed(darius.browser.get("/practice"), draw, drawn, 0, false);
         closed(darius.browser.get("/today"), draw, drawn, 0, false);
@@ -92,9 +102,43 @@ class NothingLeaksTest {
         return drawn.parts().size();
     }
 
+    /** Which option is right stands nowhere as such; what would tell it are the reasons, and those come later. */
+    private void walkThroughChoice(ExerciseTemplate template, long seed) {
+        UUID draw = darius.drawOf(template, 0x9E37_79B9_7F4A_7C15L * (seed + 1));
+        DrawnChoice drawn = (DrawnChoice) darius.drawn(draw);
+        String address = "/practice/draws/" + draw;
+        Map<String, String> guess = Map.of("part", "1", "answer", drawn.right());
+        closed(darius.browser.get("/practice"), draw, drawn);
+        closed(darius.browser.get("/today"), draw, drawn);
+        closed(darius.page(draw), draw, drawn);
+        closed(darius.browser.post(address + "/read", guess), draw, drawn);
+        closed(darius.answer(draw, 0, "?"), draw, drawn);
+        closed(darius.browser.get(address + "?part=1"), draw, drawn);
+        Browserless.Answer stored = darius.answer(draw, 0, drawn.right());
+        closed(stored, draw, drawn);
+        String verdict = cleaned(stored.follow(), draw);
+        assertThat(verdict).doesNotContain(Long.toString(drawn.seed()));
+        assertThat(drawn.notes(drawn.right())).allMatch(note -> verdict.contains(note.why()));
+    }
+
+    private static void closed(Browserless.Answer answer, UUID draw, DrawnChoice drawn) {
+        String text = cleaned(answer, draw);
+        long seed = drawn.seed();
+        String about = drawn + " of " + answer;
+        assertThat(text)
+                .as(about)
+                .doesNotContain(Long.toString(seed), Long.toUnsignedString(seed), Long.toUnsignedString(seed, 16))
+                .doesNotContain("checked", "selected");
+        assertThat(drawn.notes(drawn.right()))
+                .as(about)
+                .extracting(ChoiceNote::why)
+                .noneMatch(text::contains);
+        assertThat(drawn.slip(drawn.wrong())).as(about).noneMatch(text::contains);
+    }
+
     /** What is still closed from this part on is not in the answer of the server. */
     private static void closed(
-            Browserless.Answer answer, UUID draw, DrawnExercise drawn, int from, boolean verdictShown) {
+            Browserless.Answer answer, UUID draw, DrawnNumbers drawn, int from, boolean verdictShown) {
         String text = cleaned(answer, draw);
         String about = drawn + " part " + from + " of " + answer;
         long seed = drawn.seed();
@@ -116,7 +160,7 @@ class NothingLeaksTest {
         }
     }
 
-    private static void noSlip(String text, DrawnExercise drawn, DrawnPart part) {
+    private static void noSlip(String text, DrawnNumbers drawn, DrawnPart part) {
         for (WrongAnswer wrong : part.wrongAnswers()) {
             assertThat(text).doesNotContain(wrong.slip().title(), wrong.slip().id());
             if (!drawn.template().file().text().contains(wrong.line())) {
@@ -148,7 +192,7 @@ class NothingLeaksTest {
     }
 
     /** The right answer in many ways to write it, but not such as stand in the exercise's own words or are one digit. */
-    private static Set<String> spellings(DrawnPart part, DrawnExercise drawn, int fewest) {
+    private static Set<String> spellings(DrawnPart part, DrawnNumbers drawn, int fewest) {
         Set<String> spellings = new LinkedHashSet<>();
         Unit asked = part.part().unit();
         Rational base = asked.toBase(part.expected());

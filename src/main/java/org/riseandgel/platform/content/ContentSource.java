@@ -18,7 +18,7 @@ public class ContentSource {
     private static final String LESSONS = "lessons";
     private static final String EXERCISES = "exercises";
     private static final Set<String> LESSON_TYPES = Set.of("md", "svg", "yaml");
-    private static final Set<String> EXERCISE_TYPES = Set.of("yaml");
+    private static final Set<String> EXERCISE_TYPES = Set.of("yaml", "svg");
 
     private final Optional<Path> folder;
 

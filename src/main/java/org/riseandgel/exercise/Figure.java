@@ -1,4 +1,4 @@
-package org.riseandgel.course;
+package org.riseandgel.exercise;
 
 /** A drawing that passed the check: its frame and its inner markup, rebuilt from allowed elements only. */
-record Figure(String file, String viewBox, String markup) {}
+public record Figure(String file, String viewBox, String markup) {}

@@ -1,4 +1,4 @@
-package org.riseandgel.course;
+package org.riseandgel.exercise;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,8 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.riseandgel.exercise.ContentProblem;
-import org.riseandgel.exercise.Problems;
 
 /** A figure becomes part of the page, so nothing in it may run, load, restyle or reach beyond itself. */
 class FigureReaderTest {

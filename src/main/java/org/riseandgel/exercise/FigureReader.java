@@ -1,4 +1,4 @@
-package org.riseandgel.course;
+package org.riseandgel.exercise;
 
 import java.io.StringReader;
 import java.util.ArrayDeque;
@@ -13,13 +13,12 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.commonmark.renderer.html.HtmlWriter;
-import org.riseandgel.exercise.Problems;
 
 /**
  * Reads a figure and rebuilds it from a short list of allowed elements and attributes. Nothing of the file's own markup
  * is copied: what is not on the list is reported and left out, so a figure can neither run, load nor restyle anything.
  */
-final class FigureReader {
+public final class FigureReader {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final Set<String> ELEMENTS =
             Set.of("svg", "g", "path", "line", "polyline", "polygon", "rect", "circle", "ellipse", "text", "tspan");
@@ -59,7 +58,7 @@ final class FigureReader {
     }
 
     /** The figure, or empty with everything that is wrong reported. */
-    static Optional<Figure> read(String path, String text, Problems problems) {
+    public static Optional<Figure> read(String path, String text, Problems problems) {
         String name = path.substring(path.lastIndexOf('/') + 1);
         FigureReader reader = new FigureReader(problems, name.replaceFirst("\\.svg$", ""));
         reader.walk(text);
