@@ -16,7 +16,6 @@ import org.riseandgel.exercise.ReadAnswer;
 final class Marking {
     private Marking() {}
 
-<<<<<<< HEAD
     /**
      * What an answer is judged with besides itself.
      *
@@ -49,9 +48,6 @@ final class Marking {
 
     private static StoredAnswer answer(
             StoredDraw draw, ReadAnswer read, Judged judged, StoredAnswer.Said said, Instant now) {
-=======
-    static StoredAnswer answer(StoredDraw draw, ReadAnswer read, Judged judged, Instant now) {
->>>>>>> engine
         return new StoredAnswer(
                 draw.nextPart(),
                 read.typed(),
