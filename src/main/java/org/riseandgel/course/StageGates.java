@@ -10,4 +10,7 @@ import java.util.UUID;
 public interface StageGates {
     /** The gate of every stage for this person, by the stage's id. */
     Map<String, StageGate> of(UUID person);
+
+    /** Whether a stage is open to this person. Once it is, it stays so. */
+    boolean isOpen(UUID person, String stage);
 }

@@ -39,7 +39,8 @@ final class DrawRows {
                 row.numberOrNull("draw_estimate"),
                 row.flag("draw_looked_up"),
                 row.uuid("session_id"),
-                row.numberOrNull("session_number"));
+                row.numberOrNull("session_number"),
+                row.numberOrNull("session_items"));
     }
 
     /** "2.31 RIGHT" */

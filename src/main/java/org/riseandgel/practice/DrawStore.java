@@ -32,6 +32,7 @@ class DrawStore {
                    e.guess, e.guess_right, e.fairly, e.fairly_right, e.sure, e.sure_right,
                    d.with_plan, d.asks_estimate, d.estimate AS draw_estimate, d.looked_up AS draw_looked_up,
                    d.session_id, d.session_number,
+                   (SELECT cardinality(p.items) FROM practice_session p WHERE p.id = d.session_id) AS session_items,
                    ARRAY(SELECT extract(epoch FROM l.answered_at - l.shown_at) || ' ' || l.verdict
                          FROM answer l WHERE l.person_id = ? ORDER BY l.answered_at DESC LIMIT 2) AS paces
             FROM draw d

@@ -1,5 +1,6 @@
 package org.riseandgel.practice;
 
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import org.riseandgel.core.quantity.DecimalMark;
@@ -16,7 +17,7 @@ import org.riseandgel.exercise.DrawnPart;
  * estimate is for the last part of a draw, which is the value that is acted upon, and comes before its answer field. It is
  * a habit of checking and never changes the mark.
  */
-final class Estimates {
+public final class Estimates {
     private Estimates() {}
 
     /** Whether a new draw asks for an estimate; null where none makes sense. */
@@ -37,8 +38,23 @@ final class Estimates {
         return part == drawn.partCount() - 1;
     }
 
+    /** Whether an estimate has to be made before the open part is answered. */
+    static boolean isOpen(StoredDraw stored, DrawnExercise drawn) {
+        return stored.setting().wantsEstimate() && isAskedFor(drawn, stored.nextPart());
+    }
+
+    /** The estimate that was made for the open part, in words; empty when there is none. */
+    static String made(StoredDraw stored, DrawnExercise drawn, DecimalMark mark) {
+        Integer exponent = stored.setting().estimate();
+        return exponent == null || !isAskedFor(drawn, stored.nextPart())
+                ? ""
+                : last(drawn)
+                        .map(part -> new Decade(exponent).words(part.part().unit(), mark))
+                        .orElse("");
+    }
+
     /** A decade to choose. */
-    record Choice(int exponent, String words) {}
+    public record Choice(int exponent, String words) {}
 
     /** The decades to choose from; where the right one stands among them comes from the seed. */
     static List<Choice> choices(DrawnExercise drawn, DecimalMark mark) {
@@ -58,15 +74,47 @@ final class Estimates {
      * @param answer whether the answer that was given lies in it
      * @param off how many powers of ten the right value lies above it; negative when below
      */
-    record Check(String words, boolean right, boolean answer, int off) {}
+    public record Check(String words, boolean right, boolean answer, int off) {
+        /** The comparison in a sentence or two. */
+        public String sentence() {
+            if (!right) {
+                return "Your estimate, %s, was %s too %s.".formatted(words, powers(), off > 0 ? "low" : "high");
+            }
+            return answer
+                    ? "Your estimate, %s, holds the right value.".formatted(words)
+                    : "Your estimate, %s, was right, and your answer lies outside it. When the two disagree, go over the working again before you weigh anything."
+                            .formatted(words);
+        }
 
-    static Check check(DrawnPart part, int exponent, Rational answered, DecimalMark mark) {
-        Unit unit = part.part().unit();
+        private String powers() {
+            return Math.abs(off) == 1 ? "a power of ten" : Math.abs(off) + " powers of ten";
+        }
+    }
+
+    /** The comparison for an answered part; empty when no estimate was made for it. */
+    static Optional<Check> check(DrawnExercise drawn, StoredAnswer answer, DecimalMark mark) {
+        Integer exponent = answer.said().estimate();
+        return exponent == null || !isAskedFor(drawn, answer.part())
+                ? Optional.empty()
+                : last(drawn).map(part -> check(part, exponent, value(part, answer), mark));
+    }
+
+    private static Check check(DrawnPart part, int exponent, Rational answered, DecimalMark mark) {
         Decade chosen = new Decade(exponent);
         return new Check(
-                chosen.words(unit, mark),
+                chosen.words(part.part().unit(), mark),
                 chosen.contains(part.expected()),
                 chosen.contains(answered),
                 Decade.of(part.expected()).exponent() - exponent);
+    }
+
+    /** The number that was read, in the unit that the part asks for. */
+    private static Rational value(DrawnPart part, StoredAnswer answer) {
+        String[] fraction = answer.readValue().split("/", 2);
+        Rational number = new Rational(
+                new BigInteger(fraction[0]), fraction.length == 1 ? BigInteger.ONE : new BigInteger(fraction[1]));
+        Unit asked = part.part().unit();
+        Unit read = Unit.byCode(answer.readUnit()).orElse(Unit.ONE).whenAskedFor(asked.kind());
+        return read.kind() == asked.kind() ? asked.fromBase(read.toBase(number)) : number;
     }
 }

@@ -85,10 +85,8 @@ final class Gates {
     }
 
     private boolean isBegun(Stage stage) {
-        return content.lessonsOf(stage).stream()
-                        .anyMatch(lesson -> progress.read.contains(lesson.key().id()))
-                || content.course().skills().stream()
-                        .filter(skill -> skill.stage().equals(stage.id()))
-                        .anyMatch(skill -> progress.begun.contains(skill.id()));
+        return content.course().skills().stream()
+                .filter(skill -> skill.stage().equals(stage.id()))
+                .anyMatch(skill -> progress.begun.contains(skill.id()));
     }
 }

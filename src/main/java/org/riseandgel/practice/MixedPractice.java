@@ -9,6 +9,7 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.riseandgel.course.Content;
 import org.riseandgel.course.CourseContent;
+import org.riseandgel.exercise.ExerciseTemplate;
 import org.riseandgel.platform.chance.Seeds;
 
 /** Mixed practice: what is due and what was begun on earlier days, a session at a time. */
@@ -97,11 +98,14 @@ public class MixedPractice {
 
     /** The item that comes next; where it cannot be drawn, because all that would do is held, another skill's. */
     private Optional<UUID> item(UUID person, Sessions.Session session) {
-        if (session.open() != null) {
+        if (session.open() != null && nextDraw.isWorkable(person, session.open())) {
             return Optional.of(session.open());
         }
         Standings.Begun begun = standings.of(person);
         int number = session.drawn() + 1;
+        if (number > session.items().size()) {
+            return Optional.empty();
+        }
         Collection<MixedPlan.Item> wanted = Stream.concat(
                         Stream.of(session.items().get(number - 1)),
                         session.items().stream().map(item -> new MixedPlan.Item(item.skill(), null)))
@@ -115,8 +119,68 @@ public class MixedPractice {
                 .findFirst();
     }
 
-    /** What became of today's latest session; empty when there was none. */
-    Optional<Sessions.Summary> summary(UUID person) {
-        return sessions.summary(person, day.today());
+    /**
+     * Mixed practice at this moment.
+     *
+     * @param waiting how many items a new session would have; 0 when nothing was begun on an earlier day
+     * @param today what became of today's latest session; null when there was none
+     */
+    public record Overview(int waiting, int minutes, Outcome today) {}
+
+    /** A session of today: how many items it has, how many are over, and what became of those. */
+    public record Outcome(int items, int done, int right, List<Line> lines) {
+        public boolean isOver() {
+            return done >= items;
+        }
+
+        public int left() {
+            return items - done;
+        }
+    }
+
+    /** An item that is over. */
+    public record Line(int number, UUID draw, String title, String skill, boolean right) {}
+
+    /** Mixed practice as this person finds it now. */
+    Overview overview(UUID person) {
+        Content now = content.current();
+        Standings.Begun begun = standings.of(person);
+        int waiting = waiting(now, begun);
+        return new Overview(
+                waiting,
+                minutes(waiting),
+                sessions.summary(person, day.today())
+                        .map(summary -> outcome(now, summary))
+                        .orElse(null));
+    }
+
+    private static Outcome outcome(Content now, Sessions.Summary summary) {
+        return new Outcome(
+                summary.items(),
+                summary.done(),
+                (int) summary.getRight(),
+                summary.results().stream().map(result -> line(now, result)).toList());
+    }
+
+    private static Line line(Content now, Sessions.Result result) {
+        return new Line(
+                result.number(),
+                result.draw(),
+                now.exercises()
+                        .find(result.exercise())
+                        .map(ExerciseTemplate::title)
+                        .orElse(result.exercise()),
+                Today.title(now, result.skill()),
+                result.right());
+    }
+
+    /** How many items a session would have that begins now. */
+    static int waiting(Content now, Standings.Begun begun) {
+        return MixedPlan.of(candidates(now, begun), sureAndWrong(now, begun), 0).size();
+    }
+
+    /** How long so many items take, in minutes: two for each, judgement, no source. */
+    static int minutes(int items) {
+        return 2 * items;
     }
 }

@@ -83,7 +83,7 @@ class NextDraw {
     }
 
     /** A draw that can no longer be made is closed, so that it is in nobody's way. */
-    private boolean isWorkable(UUID person, UUID open) {
+    boolean isWorkable(UUID person, UUID open) {
         boolean workable = store.load(person, open).flatMap(drawings::of).isPresent();
         if (!workable) {
             store.close(person, open, day.now());
@@ -151,7 +151,7 @@ class NextDraw {
         Instant now = day.now();
         boolean withPlan = template.level() == Rung.PLAN.level() && wish.rung.compareTo(Rung.PLAN) <= 0;
         StoredDraw.Setting setting = new StoredDraw.Setting(
-                withPlan, Estimates.asks(drawn, latest.isEstimateTime()), null, false, wish.session, wish.number);
+                withPlan, Estimates.asks(drawn, latest.isEstimateTime()), null, false, wish.session, wish.number, null);
         StoredDraw draw = StoredDraw.fresh(person, drawn, now, setting);
         return store.add(draw, template.file().text())
                 .or(() -> wish.isMixed()

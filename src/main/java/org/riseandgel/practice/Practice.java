@@ -85,6 +85,14 @@ public class Practice {
                 .or(() -> nextDraw.of(person, NextDraw.Wish.of(skill, standing.rung())));
     }
 
+    /** Where an exercise is still shut away from a person; empty when it is open or there is none. */
+    Optional<Begin.Shut> shut(UUID person, String exercise) {
+        return content.exercises()
+                .find(exercise)
+                .flatMap(one -> doors.shutTo(person, one.skill()))
+                .map(Begin.Shut::new);
+    }
+
     /** The worked example to see before the next draw, at the foot of the ladder of a skill that is reckoned. */
     private Optional<String> firstExample(UUID person, StandingView standing) {
         if (standing.rung() != Rung.EXAMPLE || SkillKinds.isMadeOfFacts(content.current(), standing.skill())) {
@@ -106,8 +114,14 @@ public class Practice {
     /** Notes that a worked example was seen, and begins a draw of its skill. Empty when there is no such exercise. */
     public Optional<Begin> afterExample(UUID person, String exercise) {
         Optional<ExerciseTemplate> template = content.exercises().find(exercise);
-        template.ifPresent(one -> examples.seen(person, one.skill(), one.id(), day.now()));
-        return template.flatMap(one -> startDraw(person, one.skill(), OptionalInt.empty()));
+        if (template.isEmpty()) {
+            return Optional.empty();
+        }
+        String skill = template.get().skill();
+        if (doors.shutTo(person, skill).isEmpty()) {
+            examples.seen(person, skill, exercise, day.now());
+        }
+        return startDraw(person, skill, OptionalInt.empty());
     }
 
     /** Notes that the explanation of an answer that was sure and wrong was looked at. */
@@ -115,9 +129,20 @@ public class Practice {
         examples.lookedAt(person, draw);
     }
 
-    /** Keeps the estimate of the open part, if one is asked; the first one stays. */
-    public void estimate(UUID person, UUID draw, int exponent) {
-        store.estimate(person, draw, exponent);
+    /**
+     * Keeps the estimate of the open part, if one is asked; the first one stays.
+     *
+     * @return whether it was one of the decades to choose from; empty when the draw is not theirs
+     */
+    public Optional<Boolean> estimate(UUID person, UUID draw, int exponent) {
+        Optional<DrawnExercise> drawn = store.load(person, draw).flatMap(drawings::of);
+        boolean offered = drawn.stream()
+                .flatMap(one -> Estimates.choices(one, school.decimalMark()).stream())
+                .anyMatch(choice -> choice.exponent() == exponent);
+        if (offered) {
+            store.estimate(person, draw, exponent);
+        }
+        return drawn.map(one -> offered);
     }
 
     /** The draw as its person may see it now; empty when it is not theirs. */

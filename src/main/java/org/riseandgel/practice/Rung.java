@@ -9,18 +9,20 @@ package org.riseandgel.practice;
  * 3 are whole jobs.
  */
 public enum Rung {
-    EXAMPLE(1, "worked example"),
-    STEPS(1, "step by step"),
-    PLAN(2, "with the plan"),
-    BARE(2, "on your own"),
-    JOB(3, "a whole job");
+    EXAMPLE(1, "worked example", "Read how it is done, every step solved."),
+    STEPS(1, "step by step", "Find the steps one after the other."),
+    PLAN(2, "with the plan", "The plan says what to find; the rest is yours."),
+    BARE(2, "on your own", "Nothing but the question."),
+    JOB(3, "a whole job", "Several things together, as at the bench.");
 
     private final int level;
     private final String words;
+    private final String about;
 
-    Rung(int level, String words) {
+    Rung(int level, String words, String about) {
         this.level = level;
         this.words = words;
+        this.about = about;
     }
 
     /** The level of the exercises on it; for the worked example, of the exercise that is worked. */
@@ -31,6 +33,11 @@ public enum Rung {
     /** What a page says. */
     public String words() {
         return words;
+    }
+
+    /** What one does on it, in a sentence. */
+    public String about() {
+        return about;
     }
 
     /** The number that is stored, from 0 at the foot. */

@@ -83,7 +83,7 @@ public class SkillLists {
         return new StageSkills(stage.id(), stage.number(), stage.title(), cards);
     }
 
-    private static SkillCard card(Content now, Skill skill, Standings.Begun begun) {
+    static SkillCard card(Content now, Skill skill, Standings.Begun begun) {
         Optional<Standings.OpenDraw> open = begun.open().stream()
                 .filter(draw -> draw.skill().equals(skill.id()) && !draw.mixed())
                 .findFirst();

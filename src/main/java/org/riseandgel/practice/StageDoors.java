@@ -1,7 +1,10 @@
 package org.riseandgel.practice;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -15,6 +18,7 @@ import org.riseandgel.account.Roles;
 import org.riseandgel.course.Content;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.course.LessonsRead;
+import org.riseandgel.course.Skill;
 import org.riseandgel.course.StageGate;
 import org.riseandgel.course.StageGates;
 import org.riseandgel.platform.audit.AuditLog;
@@ -22,6 +26,9 @@ import org.riseandgel.platform.audit.AuditLog;
 /** Which stages are open to whom, and opening one by hand. Gates are for apprentices; to others every stage is open. */
 @ApplicationScoped
 public class StageDoors implements StageGates {
+    private static final int DOORS_KEPT = 50_000;
+    private static final Duration KEPT_FOR = Duration.ofMinutes(10);
+
     private final CourseContent content;
     private final Standings standings;
     private final LessonsRead lessonsRead;
@@ -29,6 +36,10 @@ public class StageDoors implements StageGates {
     private final People people;
     private final AuditLog audit;
     private final SchoolDay day;
+
+    /** What is open stays open, so that it may be remembered; what is shut is looked up each time. */
+    private final Cache<Door, Boolean> open =
+            Caffeine.newBuilder().maximumSize(DOORS_KEPT).expireAfterWrite(KEPT_FOR).build();
 
     StageDoors(
             CourseContent content,
@@ -47,12 +58,28 @@ public class StageDoors implements StageGates {
         this.day = day;
     }
 
+    private record Door(UUID person, String stage) {}
+
     /** Who opened a stage by hand, why and when. */
     public record ByHand(UUID by, String reason, Instant at) {}
 
     @Override
     public Map<String, StageGate> of(UUID person) {
         return gates(content.current(), standings.of(person), lessonsRead.by(person));
+    }
+
+    @Override
+    public boolean isOpen(UUID person, String stage) {
+        Door door = new Door(person, stage);
+        if (open.getIfPresent(door) != null) {
+            return true;
+        }
+        StageGate gate = of(person).get(stage);
+        boolean isOpen = gate == null || gate.open();
+        if (isOpen) {
+            open.put(door, true);
+        }
+        return isOpen;
     }
 
     static Map<String, StageGate> gates(Content now, Standings.Begun begun, Set<String> read) {
@@ -67,10 +94,9 @@ public class StageDoors implements StageGates {
     Optional<String> shutTo(UUID person, String skill) {
         return content.course()
                 .skill(skill)
-                .map(one -> of(person).get(one.stage()))
-                .filter(gate -> !gate.open())
-                .filter(gate -> people.find(person).map(StageDoors::isLearner).orElse(true))
-                .map(StageGate::stage);
+                .map(Skill::stage)
+                .filter(stage -> !isOpen(person, stage))
+                .filter(stage -> people.find(person).map(StageDoors::isLearner).orElse(true));
     }
 
     private static boolean isLearner(PersonView person) {

@@ -40,10 +40,17 @@ record StoredDraw(
      * @param lookedUp whether the worked example of the exercise was opened while the draw was
      * @param session the session it is an item of; null outside of one
      * @param number its place in the session, from 1; null outside of one
+     * @param items how many items the session has; null outside of one
      */
     record Setting(
-            boolean withPlan, Boolean asksEstimate, Integer estimate, boolean lookedUp, UUID session, Integer number) {
-        static final Setting PLAIN = new Setting(false, null, null, false, null, null);
+            boolean withPlan,
+            Boolean asksEstimate,
+            Integer estimate,
+            boolean lookedUp,
+            UUID session,
+            Integer number,
+            Integer items) {
+        static final Setting PLAIN = new Setting(false, null, null, false, null, null, null);
 
         /** Whether an estimate has to be asked before anything else. */
         boolean wantsEstimate() {
