@@ -6,19 +6,26 @@ import java.util.stream.Stream;
 
 /** How sure somebody was of an answer, in their own word. It never changes the mark. The names are stored and stay. */
 public enum Confidence {
-    GUESS("guess"),
-    FAIRLY("fairly sure"),
-    SURE("sure");
+    GUESS("guess", "guessing"),
+    FAIRLY("fairly sure", "fairly sure"),
+    SURE("sure", "sure");
 
     private final String words;
+    private final String asSaid;
 
-    Confidence(String words) {
+    Confidence(String words, String asSaid) {
         this.words = words;
+        this.asSaid = asSaid;
     }
 
     /** What a page says. */
     public String words() {
         return words;
+    }
+
+    /** What follows on "you were". */
+    public String asSaid() {
+        return asSaid;
     }
 
     /** What a form sends. */

@@ -23,21 +23,28 @@ public record NextStep(Kind kind, String title, String address, int items, int m
 
     /** The kinds of things to do, the most pressing first. */
     public enum Kind {
-        GO_ON(false),
-        LOOK_AT(false),
-        SEE_EXAMPLE(false),
-        GO_ON_MIXED(true),
-        MIXED(true),
-        PRACTISE_NEW(true),
-        READ(false),
-        PRACTISE(true),
-        ANOTHER_MIXED(true),
-        NOTHING(false);
+        GO_ON("Go on", false),
+        LOOK_AT("See why", false),
+        SEE_EXAMPLE("See the worked example", false),
+        GO_ON_MIXED("Go on", true),
+        MIXED("Begin", true),
+        PRACTISE_NEW("Practise", true),
+        READ("Read it", false),
+        PRACTISE("Practise", true),
+        ANOTHER_MIXED("Mix again", true),
+        NOTHING("Look at the course", false);
 
+        private final String button;
         private final boolean posts;
 
-        Kind(boolean posts) {
+        Kind(String button, boolean posts) {
+            this.button = button;
             this.posts = posts;
+        }
+
+        /** What the button says. */
+        public String button() {
+            return button;
         }
 
         /** Whether one press begins something that is stored. */

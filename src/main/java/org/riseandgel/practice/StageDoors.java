@@ -7,6 +7,7 @@ import jakarta.transaction.Transactional;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -19,6 +20,7 @@ import org.riseandgel.course.Content;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.course.LessonsRead;
 import org.riseandgel.course.Skill;
+import org.riseandgel.course.Stage;
 import org.riseandgel.course.StageGate;
 import org.riseandgel.course.StageGates;
 import org.riseandgel.platform.audit.AuditLog;
@@ -103,11 +105,40 @@ public class StageDoors implements StageGates {
         return person.roles().contains(Roles.APPRENTICE) && !person.roles().contains(Roles.INSTRUCTOR);
     }
 
-    /** What was opened by hand to a person, by the stage's id. */
-    public Map<String, ByHand> byHand(UUID person) {
+    /**
+     * A stage with its gate.
+     *
+     * @param byHand who opened it by hand and why; null when nobody did
+     * @param by the name of that person; empty when nobody did
+     */
+    public record DoorLine(int number, String title, StageGate gate, ByHand byHand, String by) {}
+
+    /** All stages with their gates for one person. */
+    public List<DoorLine> lines(UUID person) {
+        Map<String, StageGate> gates = of(person);
         Map<String, ByHand> byHand = new LinkedHashMap<>();
         opened.of(person).forEach(row -> byHand.put(row.stage(), row.view()));
-        return byHand;
+        return content.course().stages().stream()
+                .map(stage -> line(stage, gates.get(stage.id()), byHand.get(stage.id())))
+                .toList();
+    }
+
+    private DoorLine line(Stage stage, StageGate gate, ByHand byHand) {
+        String by = byHand == null
+                ? ""
+                : people.find(byHand.by()).map(PersonView::displayName).orElse("");
+        return new DoorLine(stage.number(), stage.title(), gate, byHand, by);
+    }
+
+    /** The stages that are not open to a person who learns; none for others. */
+    Set<String> shut(UUID person, Standings.Begun begun) {
+        if (!people.find(person).map(StageDoors::isLearner).orElse(true)) {
+            return Set.of();
+        }
+        return gates(content.current(), begun, lessonsRead.by(person)).values().stream()
+                .filter(gate -> !gate.open())
+                .map(StageGate::stage)
+                .collect(Collectors.toSet());
     }
 
     /** Opens a stage to a person, with its reason on record; the first time counts. */

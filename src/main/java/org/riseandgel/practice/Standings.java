@@ -117,6 +117,11 @@ public class Standings {
         return new Session(Integer.parseInt(counts[0]), Integer.parseInt(counts[1]));
     }
 
+    /** The school's day of this moment, by which what is due is counted. */
+    public LocalDate today() {
+        return day.today();
+    }
+
     /** The standings of many people, by person and skill; who has not begun is left out. */
     public Map<UUID, Map<String, StandingView>> of(Collection<UUID> people) {
         String[] ids = people.stream().map(UUID::toString).toArray(String[]::new);

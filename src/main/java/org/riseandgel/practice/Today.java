@@ -86,7 +86,7 @@ public class Today {
         Standings.Begun begun = standings.of(person);
         Set<String> read = lessonsRead.by(person);
         Map<String, StageGate> gates = StageDoors.gates(now, begun, read);
-        List<StageSkills> stages = lists.of(begun).stream()
+        List<StageSkills> stages = lists.of(begun, Set.of()).stream()
                 .filter(stage -> gates.get(stage.id()).open())
                 .toList();
         Optional<Stage> current = current(now, begun, read, gates);
