@@ -27,10 +27,13 @@ final class Learner {
         this.drawings = drawings;
     }
 
-    /** Presses "Practise" and comes to a draw. */
+    /** Presses "Practise" and comes to a draw, past the worked examples that have to be seen first. */
     UUID draw(String skill, int level) {
         Browserless.Answer answer = browser.post("/practice/" + skill + "/draw", Map.of("level", "" + level));
-        if (answer.status() != 303) {
+        while (answer.status() == 303 && answer.location().startsWith("/practice/examples/")) {
+            answer = browser.post(answer.location() + "/seen");
+        }
+        if (answer.status() != 303 || !answer.location().startsWith("/practice/draws/")) {
             throw new AssertionError("no draw: " + answer);
         }
         return UUID.fromString(answer.location().substring("/practice/draws/".length()));
@@ -89,7 +92,12 @@ final class Learner {
     }
 
     Browserless.Answer post(UUID draw, int part, String typed, String echoed) {
+        return post(draw, part, typed, echoed, "fairly");
+    }
+
+    Browserless.Answer post(UUID draw, int part, String typed, String echoed, String sure) {
         Map<String, String> fields = new LinkedHashMap<>();
+        fields.put("sure", sure);
         fields.put("part", "" + (part + 1));
         fields.put("answer", typed);
         fields.put("echoed", echoed);
