@@ -208,13 +208,15 @@ class AccessMatrixTest {
     @Test
     void anotherPersonsDrawIsNotFound() {
         Browserless owner = SignedIn.asPerson(DemoPeople.ANOUK);
-        String address = owner.post("/practice/weighing/draw", Map.of("level", "2")).location();
+        String address =
+                owner.post("/practice/weighing/draw", Map.of("level", "2")).location();
         assertThat(owner.get(address).status()).isEqualTo(200);
         Browserless stranger = SignedIn.asPerson(DemoPeople.BASTIAN);
         assertThat(stranger.get(address).status()).isEqualTo(404);
         for (String act : List.of("/read", "/hint", "/answer", "/estimate", "/looked-at")) {
             Answer answer = stranger.post(
-                    address + act, Map.of("part", "1", "answer", "12 g", "echoed", "12 g", "sure", "guess", "decade", "1"));
+                    address + act,
+                    Map.of("part", "1", "answer", "12 g", "echoed", "12 g", "sure", "guess", "decade", "1"));
             assertThat(answer.status()).as(act).isEqualTo(404);
         }
         assertThat(SignedIn.as("instructor").get(address).status()).isEqualTo(404);

@@ -30,7 +30,10 @@ public record Solution(String prompt, String expected, List<WorkingLine> working
         return new Solution(
                 numbers.prompt(part, mark),
                 Feedback.rounded(
-                        asked.expected(), asked.part().readability(), asked.part().unit(), mark),
+                        asked.expected(),
+                        asked.part().readability(),
+                        asked.part().unit(),
+                        mark),
                 Working.lines(Working.upTo(numbers, asked.part().of()), mark),
                 List.of());
     }

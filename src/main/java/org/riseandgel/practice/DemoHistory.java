@@ -133,8 +133,7 @@ class DemoHistory {
         boolean right = Answers.judge(drawn, part, read, mark()).verdict().isRight();
         Confidence confidence = confidence(act, right, draw.seed() + part);
         int needed = Returns.needed(SkillKinds.isMadeOfFacts(content.current(), draw.skill()));
-        store.store(
-                Marking.marked(draw, drawn, read, new Marking.At(confidence, at, mark(), school.zone(), needed)));
+        store.store(Marking.marked(draw, drawn, read, new Marking.At(confidence, at, mark(), school.zone(), needed)));
     }
 
     /** Invented people are mostly as sure as they are right, but not always. */

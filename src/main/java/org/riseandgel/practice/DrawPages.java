@@ -98,8 +98,7 @@ public class DrawPages {
 
     @POST
     @Path("/{draw}/hint")
-    public Response hint(
-            @RestPath UUID draw, @RestForm List<String> answer, @RestForm @DefaultValue("") String sure) {
+    public Response hint(@RestPath UUID draw, @RestForm List<String> answer, @RestForm @DefaultValue("") String sure) {
         view(draw);
         practice.showHint(viewer.getId(), draw);
         String typed = String.join(" ", answer);

@@ -30,7 +30,9 @@ public final class Estimates {
 
     /** The last part, of a draw that asks for numbers. */
     private static Optional<DrawnPart> last(DrawnExercise drawn) {
-        return drawn instanceof DrawnNumbers numbers ? Optional.of(numbers.part(numbers.partCount() - 1)) : Optional.empty();
+        return drawn instanceof DrawnNumbers numbers
+                ? Optional.of(numbers.part(numbers.partCount() - 1))
+                : Optional.empty();
     }
 
     /** Whether the estimate of a draw is about this part. */

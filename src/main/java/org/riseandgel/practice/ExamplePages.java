@@ -48,9 +48,7 @@ public class ExamplePages {
         Optional<UUID> open = examples.toldFirst(viewer.getId(), exercise);
         TemplateInstance page = open.isPresent()
                 ? Templates.lookUp(exercise, open.get())
-                : examples.of(viewer.getId(), exercise)
-                        .map(Templates::example)
-                        .orElseThrow(NotFoundException::new);
+                : examples.of(viewer.getId(), exercise).map(Templates::example).orElseThrow(NotFoundException::new);
         return Response.ok(page).build();
     }
 

@@ -55,11 +55,7 @@ public record NextStep(Kind kind, String title, String address, int items, int m
 
     /** Chooses among what there is, for one person at one moment. */
     record Choice(
-            Content now,
-            Standings.Begun begun,
-            List<LessonLine> lessons,
-            List<SkillCard> skills,
-            Set<String> read) {
+            Content now, Standings.Begun begun, List<LessonLine> lessons, List<SkillCard> skills, Set<String> read) {
 
         NextStep made() {
             return open().or(this::sureAndWrong)

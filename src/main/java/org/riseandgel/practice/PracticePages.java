@@ -31,11 +31,7 @@ public class PracticePages {
     private final Viewer viewer;
 
     PracticePages(
-            Practice practice,
-            SkillLists skills,
-            AnswerHistory history,
-            Calibrations calibrations,
-            Viewer viewer) {
+            Practice practice, SkillLists skills, AnswerHistory history, Calibrations calibrations, Viewer viewer) {
         this.practice = practice;
         this.skills = skills;
         this.history = history;

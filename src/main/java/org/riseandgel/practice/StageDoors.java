@@ -40,8 +40,10 @@ public class StageDoors implements StageGates {
     private final SchoolDay day;
 
     /** What is open stays open, so that it may be remembered; what is shut is looked up each time. */
-    private final Cache<Door, Boolean> open =
-            Caffeine.newBuilder().maximumSize(DOORS_KEPT).expireAfterWrite(KEPT_FOR).build();
+    private final Cache<Door, Boolean> open = Caffeine.newBuilder()
+            .maximumSize(DOORS_KEPT)
+            .expireAfterWrite(KEPT_FOR)
+            .build();
 
     StageDoors(
             CourseContent content,

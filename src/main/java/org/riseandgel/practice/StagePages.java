@@ -82,7 +82,8 @@ public class StagePages {
 
     private List<Problem> problems(UUID person, Filled filled) {
         List<Problem> problems = new ArrayList<>();
-        if (shut(doors.lines(person)).stream().noneMatch(choice -> choice.value().equals(filled.stage))) {
+        if (shut(doors.lines(person)).stream()
+                .noneMatch(choice -> choice.value().equals(filled.stage))) {
             problems.add(new Problem("stage", "Choose a stage that is not open yet."));
         }
         int length = filled.reason.codePointCount(0, filled.reason.length());

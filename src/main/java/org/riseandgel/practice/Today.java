@@ -112,11 +112,11 @@ public class Today {
      * The stage somebody is at: of the open ones with something left to learn the one where they practised last; then the
      * first of them, one with lessons before one without; then the last open one.
      */
-    static Optional<Stage> current(
-            Content now, Standings.Begun begun, Set<String> read, Map<String, StageGate> gates) {
+    static Optional<Stage> current(Content now, Standings.Begun begun, Set<String> read, Map<String, StageGate> gates) {
         List<Stage> open = now.course().stages().stream()
                 .filter(stage -> gates.get(stage.id()).open())
-                .filter(stage -> !stage.lessons().isEmpty() || !practised(now, stage).isEmpty())
+                .filter(stage ->
+                        !stage.lessons().isEmpty() || !practised(now, stage).isEmpty())
                 .toList();
         List<Stage> toLearn =
                 open.stream().filter(stage -> hasLeft(now, stage, begun, read)).toList();

@@ -67,7 +67,8 @@ final class Learner implements Runnable {
         boolean right = turns.getAndIncrement() % 3 != 0;
         String typed = right ? oracle.right(draw, part - 1) : oracle.wrong(draw, part - 1);
         Answer told = browser.post(
-                address + "/answer", Map.of("part", Integer.toString(part), "answer", typed, "echoed", typed, "sure", "fairly"));
+                address + "/answer",
+                Map.of("part", Integer.toString(part), "answer", typed, "echoed", typed, "sure", "fairly"));
         if (told.status() != 303) {
             throw new IllegalStateException("“%s” was not taken: %s".formatted(typed, told));
         }

@@ -51,7 +51,8 @@ class DecadeTest {
         Map<Integer, Integer> places = new HashMap<>();
         int draws = 5_000;
         for (long seed = 0; seed < draws; seed++) {
-            int first = Decade.choices(Rational.of(37), seed * 0x5DEE_CE66DL).get(0).exponent();
+            int first =
+                    Decade.choices(Rational.of(37), seed * 0x5DEE_CE66DL).get(0).exponent();
             places.merge(1 - first, 1, Integer::sum);
         }
         assertThat(places.keySet()).containsExactlyInAnyOrder(0, 1, 2, 3, 4);

@@ -85,8 +85,10 @@ class ExerciseStandingTest {
         FastGuess.Pace quickRight = new FastGuess.Pace(Duration.ofMillis(2_999), true);
         FastGuess.Pace quickWrong = new FastGuess.Pace(Duration.ofMillis(900), false);
         FastGuess.Pace slow = new FastGuess.Pace(Duration.ofSeconds(3), false);
-        assertThat(FastGuess.isPattern(List.of(quickWrong, quickRight, quickWrong))).isTrue();
-        assertThat(FastGuess.isPattern(List.of(quickRight, quickRight, quickRight))).isFalse();
+        assertThat(FastGuess.isPattern(List.of(quickWrong, quickRight, quickWrong)))
+                .isTrue();
+        assertThat(FastGuess.isPattern(List.of(quickRight, quickRight, quickRight)))
+                .isFalse();
         assertThat(FastGuess.isPattern(List.of(quickWrong, slow, quickWrong))).isFalse();
         assertThat(FastGuess.isPattern(List.of(quickWrong, quickWrong))).isFalse();
     }

@@ -49,7 +49,9 @@ class GatesTest {
     void eachStageOpensWithTheOneBeforeItDone() {
         for (int number = 1; number < STAGES.size(); number++) {
             Map<String, StageGate> gates = gates(lessonsUpTo(number), skillsUpTo(number), Set.of());
-            assertThat(gates.get(STAGES.get(number).id()).open()).as("stage %d", number + 1).isTrue();
+            assertThat(gates.get(STAGES.get(number).id()).open())
+                    .as("stage %d", number + 1)
+                    .isTrue();
         }
     }
 

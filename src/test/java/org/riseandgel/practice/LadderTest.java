@@ -56,9 +56,11 @@ class LadderTest {
 
     @Test
     void aRowIsBrokenByTheOtherVerdictByHelpAndByAnotherRung() {
-        assertThat(right(wrong(right(at(Rung.PLAN), Rung.PLAN), Rung.PLAN), Rung.PLAN).offered())
+        assertThat(right(wrong(right(at(Rung.PLAN), Rung.PLAN), Rung.PLAN), Rung.PLAN)
+                        .offered())
                 .isEqualTo(Rung.PLAN);
-        assertThat(right(right(at(Rung.PLAN), Rung.PLAN).afterHelp(Rung.PLAN), Rung.PLAN).offered())
+        assertThat(right(right(at(Rung.PLAN), Rung.PLAN).afterHelp(Rung.PLAN), Rung.PLAN)
+                        .offered())
                 .isEqualTo(Rung.PLAN);
         assertThat(right(at(Rung.PLAN), Rung.STEPS, Rung.PLAN).offered()).isEqualTo(Rung.PLAN);
     }

@@ -44,7 +44,8 @@ class MixedPlanTest {
     void whatIsDueComesUpAsOftenAsItsReturnWants() {
         List<Candidate> candidates = List.of(candidate(1, 0, 4, 3), candidate(2, 0, -1, 1), candidate(3, 0, -1, 1));
         List<Item> items = MixedPlan.of(candidates, List.of(), 9);
-        assertThat(items.stream().filter(item -> item.skill().equals("skill-1"))).hasSize(3);
+        assertThat(items.stream().filter(item -> item.skill().equals("skill-1")))
+                .hasSize(3);
     }
 
     @Test
@@ -62,7 +63,8 @@ class MixedPlanTest {
         }
         assertThat(items).hasSizeBetween(MixedPlan.FEWEST, MixedPlan.MOST);
         List<Candidate> older = candidates.stream()
-                .filter(one -> candidates.stream().anyMatch(other -> other.firstDay().isAfter(one.firstDay())))
+                .filter(one ->
+                        candidates.stream().anyMatch(other -> other.firstDay().isAfter(one.firstDay())))
                 .toList();
         if (!older.isEmpty()) {
             long fromOlder = items.stream()
@@ -75,7 +77,9 @@ class MixedPlanTest {
         int most = counts.values().stream().max(Comparator.naturalOrder()).orElseThrow();
         if (2 * most <= items.size() + 1) {
             for (int i = 1; i < items.size(); i++) {
-                assertThat(items.get(i).skill()).as("item %d of %s", i, items).isNotEqualTo(items.get(i - 1).skill());
+                assertThat(items.get(i).skill())
+                        .as("item %d of %s", i, items)
+                        .isNotEqualTo(items.get(i - 1).skill());
             }
         }
     }

@@ -142,8 +142,12 @@ class OneVerdictTest {
             StoredDraw after = bastian.stored(draw);
             Mark.Ending ending = after.isFinished() ? Mark.Ending.RIGHT : Mark.Ending.NOT_YET;
             StoredAnswer answer = after.answers().get(part);
-            expected = expected.after(
-                    new Mark(true, false, answer.answeredAt(), after.standing().lastDay(), new Mark.Draw(after.rung(), ending, 1)));
+            expected = expected.after(new Mark(
+                    true,
+                    false,
+                    answer.answeredAt(),
+                    after.standing().lastDay(),
+                    new Mark.Draw(after.rung(), ending, 1)));
             assertThat(after.standing()).isEqualTo(expected);
         }
     }

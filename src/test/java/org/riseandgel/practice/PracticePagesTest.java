@@ -263,8 +263,8 @@ class PracticePagesTest {
     void aHintKeepsWhatWasTypedAndTheAnswerDoesNotCount() {
         UUID draw = beaker();
         Standing before = standing();
-        Browserless.Answer hint =
-                anouk.browser.post("/practice/draws/" + draw + "/hint", Map.of("part", "1", "answer", "12,5 mm", "sure", "guess"));
+        Browserless.Answer hint = anouk.browser.post(
+                "/practice/draws/" + draw + "/hint", Map.of("part", "1", "answer", "12,5 mm", "sure", "guess"));
         assertThat(hint.status()).isEqualTo(303);
         Document page = hint.follow().page();
         assertThat(page.select("section[aria-labelledby=hints] li")).hasSize(1);

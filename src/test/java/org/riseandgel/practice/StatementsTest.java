@@ -136,7 +136,8 @@ class StatementsTest {
 
     private Map<String, String> rows() {
         Map<String, String> rows = new TreeMap<>();
-        for (String table : List.of("exercise_version",
+        for (String table : List.of(
+                "exercise_version",
                 "draw",
                 "answer",
                 "skill_standing",
