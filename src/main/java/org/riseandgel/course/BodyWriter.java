@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.Link;
 import org.commonmark.node.Node;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.riseandgel.core.quantity.DecimalMark;
@@ -12,7 +13,7 @@ import org.riseandgel.core.quantity.DecimalMark;
 final class BodyWriter {
     private final HtmlRenderer renderer;
 
-    BodyWriter(Map<Node, Heading> headings, DecimalMark mark) {
+    BodyWriter(Map<Node, Heading> headings, DecimalMark mark, String emergency) {
         this.renderer = HtmlRenderer.builder()
                 .extensions(List.of(TablesExtension.create()))
                 .escapeHtml(true)
@@ -22,9 +23,12 @@ final class BodyWriter {
                         attributes.put("id", headings.get(node).anchor());
                     } else if (node instanceof TableCell cell && cell.isHeader()) {
                         attributes.put("scope", "col");
+                    } else if (node instanceof Link link
+                            && link.getDestination().startsWith(Glossary.ADDRESS)) {
+                        attributes.put("class", "term");
                     }
                 })
-                .nodeRendererFactory(context -> new BlockWriter(context, mark))
+                .nodeRendererFactory(context -> new BlockWriter(context, mark, emergency))
                 .build();
     }
 

@@ -11,6 +11,7 @@ import org.riseandgel.course.CourseView.LessonLine;
 import org.riseandgel.course.CourseView.SheetLine;
 import org.riseandgel.course.CourseView.SkillLine;
 import org.riseandgel.course.CourseView.StageLine;
+import org.riseandgel.platform.school.School;
 import org.riseandgel.platform.school.SchoolSettings;
 
 /** Puts together what the pages of the course show to the person who looks. */
@@ -20,13 +21,21 @@ public class CourseViews {
 
     private final CourseContent content;
     private final LessonsRead read;
+    private final ReadingPlaces places;
     private final SchoolSettings school;
     private final StageGates gates;
     private final Viewer viewer;
 
-    CourseViews(CourseContent content, LessonsRead read, SchoolSettings school, StageGates gates, Viewer viewer) {
+    CourseViews(
+            CourseContent content,
+            LessonsRead read,
+            ReadingPlaces places,
+            SchoolSettings school,
+            StageGates gates,
+            Viewer viewer) {
         this.content = content;
         this.read = read;
+        this.places = places;
         this.gates = gates;
         this.school = school;
         this.viewer = viewer;
@@ -42,7 +51,10 @@ public class CourseViews {
                 .toList();
         boolean mayMend = viewer.isInstructor() || viewer.isOffice();
         return new CourseView(
-                stages, viewer.isApprentice(), mayMend ? content.problems().size() : 0);
+                stages,
+                viewer.isApprentice(),
+                mayMend ? content.problems().size() : 0,
+                places.last(viewer.getId()).orElse(null));
     }
 
     /** One stage, with what it waits for where it is not open yet; empty when there is none of that name. */
@@ -74,7 +86,7 @@ public class CourseViews {
                 now.course().stage(lesson.key().stage()).orElseThrow(),
                 lesson.objectives(),
                 contents(lesson),
-                new RawString(lesson.body().html(school.decimalMark())),
+                new RawString(lesson.body().html(school.decimalMark(), emergency())),
                 lesson.recall().isEmpty() ? null : questions(lesson, QuestionKind.RECALL),
                 questions(lesson, QuestionKind.SELF_CHECK),
                 practice(now, lesson),
@@ -82,7 +94,12 @@ public class CourseViews {
                 lesson.sources(),
                 line(now.before(lesson), done),
                 line(now.after(lesson), done),
-                done.contains(lesson.key().id()));
+                done.contains(lesson.key().id()),
+                places.in(viewer.getId(), lesson).orElse(null));
+    }
+
+    private String emergency() {
+        return school.school().map(School::emergency).orElse("");
     }
 
     private static QuestionSet questions(Lesson lesson, QuestionKind kind) {
