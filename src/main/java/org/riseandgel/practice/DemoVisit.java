@@ -59,8 +59,11 @@ record DemoVisit(UUID person, int daysAgo, int minute, String skill, int level, 
             visit(DemoPeople.DARIUS, 12, 20, "weighing", 1, "r"),
             visit(DemoPeople.DARIUS, 5, 11, "weighing", 2, "S"),
             visit(DemoPeople.DARIUS, 5, 17, "weighing", 2, "ur"),
+            visit(DemoPeople.DARIUS, 5, 29, "weighing", 1, "r"),
             visit(DemoPeople.ESME, 3, 15, "expansion", 1, "rs"),
-            visit(DemoPeople.ESME, 2, 7, "weighing", 1, "r"));
+            visit(DemoPeople.ESME, 2, 7, "weighing", 1, "r"),
+            visit(DemoPeople.ESME, 2, 16, "weighing", 1, "r"),
+            visit(DemoPeople.ESME, 2, 27, "weighing", 2, "r"));
 
     private static DemoVisit visit(UUID person, int daysAgo, int minute, String skill, int level, String acts) {
         return new DemoVisit(person, daysAgo, EVENING + minute, skill, level, acts);

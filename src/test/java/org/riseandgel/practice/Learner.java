@@ -21,8 +21,12 @@ final class Learner {
     private final Drawings drawings;
 
     Learner(UUID id, DrawStore store, Drawings drawings) {
+        this(id, SignedIn.asPerson(id), store, drawings);
+    }
+
+    Learner(UUID id, Browserless browser, DrawStore store, Drawings drawings) {
         this.id = id;
-        this.browser = SignedIn.asPerson(id);
+        this.browser = browser;
         this.store = store;
         this.drawings = drawings;
     }
@@ -47,7 +51,11 @@ final class Learner {
 
     /** A draw of one exercise with the numbers of one seed, as if chance had chosen them. */
     UUID drawOf(ExerciseTemplate template, long seed) {
-        StoredDraw draw = StoredDraw.fresh(id, drawings.fresh(template, seed), Instant.now());
+        return drawOf(template, seed, StoredDraw.Setting.PLAIN);
+    }
+
+    UUID drawOf(ExerciseTemplate template, long seed, StoredDraw.Setting setting) {
+        StoredDraw draw = StoredDraw.fresh(id, drawings.fresh(template, seed), Instant.now(), setting);
         store.open(id, template.skill(), template.level()).ifPresent(open -> store.close(id, open, Instant.now()));
         return store.add(draw, template.file().text()).orElseThrow();
     }

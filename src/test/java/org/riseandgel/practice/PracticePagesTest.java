@@ -52,6 +52,12 @@ class PracticePagesTest {
                 content.exercises().find("stick-marks-straight-beaker").orElseThrow(), seed++);
     }
 
+    /** One exercise of several parts. */
+    private UUID inParts() {
+        return anouk.drawOf(
+                content.exercises().find("stick-marks-straight-first-stick").orElseThrow(), seed++);
+    }
+
     private Standing standing() {
         return sql.first(
                         """
@@ -211,7 +217,7 @@ class PracticePagesTest {
 
     @Test
     void partsAreAnsweredInOrderAndALaterOneIsNotShownBefore() {
-        UUID draw = anouk.freshDraw(SKILL, 1);
+        UUID draw = inParts();
         String later = anouk.drawn(draw).prompt(1, DecimalMark.POINT);
         assertThat(anouk.page(draw).body()).doesNotContain(later);
 
@@ -230,7 +236,7 @@ class PracticePagesTest {
 
     @Test
     void aWrongAnswerLeadsOnToTheNextPart() {
-        UUID draw = anouk.freshDraw(SKILL, 1);
+        UUID draw = inParts();
         String unit = anouk.openPart(draw).part().unit().symbol();
         Document verdict = anouk.answer(draw, 0, "987654 " + unit).follow().page();
         assertThat(verdict.select(".verdict")).hasSize(1);

@@ -72,9 +72,9 @@ class TodayPageTest {
 
     @Test
     void whatIsDueIsNamed() {
-        closeDraws(DemoPeople.BASTIAN);
-        Document page = today(DemoPeople.BASTIAN);
-        assertThat(page.select("section[aria-labelledby=due] li").eachText()).contains("Weighing since yesterday");
+        closeDraws(DemoPeople.ESME);
+        Document page = today(DemoPeople.ESME);
+        assertThat(page.select("section[aria-labelledby=due] li").eachText()).contains("Weighing since today");
     }
 
     @Test
