@@ -26,6 +26,9 @@ import org.riseandgel.platform.sql.Sql;
 @QuarkusTest
 class RulesPagesTest {
     private static final String STAGE = "04-whipping";
+    /** So many characters of an answer do not stand on a page by chance. */
+    private static final int FIGURES = 5;
+
     private static final String SKILL = "stick-marks-straight";
 
     @Inject
@@ -205,7 +208,7 @@ class RulesPagesTest {
         assertThat(page.select("#answer")).isEmpty();
         assertThat(before.body())
                 .doesNotContain(Long.toString(learner.stored(draw).seed()))
-                .doesNotContain(right(draw).replaceAll("[0. ]+[a-z]*$", ""));
+                .doesNotContain(right(draw).substring(0, FIGURES));
 
         String address = "/practice/draws/" + draw + "/estimate";
         for (String none : List.of("", "99", "x")) {
