@@ -50,6 +50,7 @@ class RealCourseTest {
         for (int i = 0; i < shown.size(); i++) {
             Worked worked = lesson.body().worked().get(i);
             Outcome outcome = CATALOGUE.run(worked.calculation(), worked.given());
+            assertThat(shown.get(i).select("dl.facts dd")).allMatch(Element::hasText);
             resultsAreRight(worked, outcome, shown.get(i), mark);
             stepsAreRight(worked, outcome, shown.get(i), mark);
         }
