@@ -165,9 +165,9 @@ class AccessMatrixTest {
         values.put("{cohort}", one("SELECT cohort_id::text FROM cohort_member WHERE part = 'teaches' LIMIT 1"));
         values.put(
                 "{member}",
-                one(
-                        "SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND cohort_id = '"
-                                + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
+                one("SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND"
+                        + " cohort_id = '"
+                        + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
         values.put("{person}", DemoPeople.BASTIAN.toString());
         values.put("{part}", "1");
         values.put("{secret}", "a".repeat(43));

@@ -12,7 +12,8 @@ record Newcomer(UUID id, TestPeople.Added added) {
         TestPeople.Added added = TestPeople.settled("apprentice");
         UUID id = UUID.fromString(added.id());
         sql.change(
-                "INSERT INTO cohort_member (id, cohort_id, person_id, part, joined_at) VALUES (?, ?, ?, 'learns', now())",
+                "INSERT INTO cohort_member (id, cohort_id, person_id, part, joined_at) VALUES (?, ?, ?, 'learns',"
+                        + " now())",
                 UUID.randomUUID(),
                 DemoPeople.FIRST_COHORT,
                 id);

@@ -107,10 +107,14 @@ class RulesPagesTest {
             UUID draw = learner.draw(SKILL, 2);
             learner.finish(draw);
         }
-        UUID job = UUID.fromString(
-                press("/practice/" + SKILL + "/draw").location().replaceAll(".*/", ""));
+        UUID job =
+                UUID.fromString(press("/practice/" + SKILL + "/draw").location().replaceAll(".*/", ""));
         assertThat(learner.stored(job).rung()).isEqualTo(Rung.JOB);
-        assertThat(learner.browser.get("/practice/skills/" + SKILL).page().select(".ladder [aria-current]").text())
+        assertThat(learner.browser
+                        .get("/practice/skills/" + SKILL)
+                        .page()
+                        .select(".ladder [aria-current]")
+                        .text())
                 .contains("a whole job");
     }
 
@@ -123,8 +127,8 @@ class RulesPagesTest {
                 VALUES (?, ?, 2, 2, 0.51, 1, current_date, now(), 'RIGHT', 0, 2, 2, 1, 0, current_date)""",
                 learner.id,
                 SKILL);
-        UUID draw = UUID.fromString(
-                press("/practice/" + SKILL + "/draw").location().replaceAll(".*/", ""));
+        UUID draw =
+                UUID.fromString(press("/practice/" + SKILL + "/draw").location().replaceAll(".*/", ""));
         assertThat(learner.stored(draw).rung()).isEqualTo(Rung.PLAN);
         Document page = learner.page(draw).page();
         assertThat(page.select("section[aria-labelledby=plan] li")).isNotEmpty();
@@ -138,20 +142,25 @@ class RulesPagesTest {
             last = answered(seed, "1 mm", "guess");
         }
         assertThat(with(beaker, last).held()).isNotNull();
-        Document verdict = learner.browser.get("/practice/draws/" + last + "?part=1").page();
+        Document verdict =
+                learner.browser.get("/practice/draws/" + last + "?part=1").page();
         assertThat(verdict.select("section[aria-labelledby=held] a").attr("href"))
                 .isEqualTo("/practice/examples/" + beaker.id());
         Document today = learner.browser.get("/today").page();
         assertThat(today.select("#next").text()).isEqualTo("Look at it again first");
-        assertThat(SignedIn.as("instructor").get("/cohorts/" + DemoPeople.FIRST_COHORT).page().select(
-                                "section[aria-labelledby=words] li")
+        assertThat(SignedIn.as("instructor")
+                        .get("/cohorts/" + DemoPeople.FIRST_COHORT)
+                        .page()
+                        .select("section[aria-labelledby=words] li")
                         .eachText())
                 .anyMatch(line -> line.startsWith("Test Person") && line.contains("3 wrong in a row"));
 
         for (int i = 0; i < 4; i++) {
             UUID other = learner.draw(SKILL, 2);
             if (learner.stored(other).exercise().equals(beaker.id())) {
-                assertThat(with(beaker, other).held()).as("only after its example was seen").isNull();
+                assertThat(with(beaker, other).held())
+                        .as("only after its example was seen")
+                        .isNull();
             }
             learner.finish(other);
         }
@@ -175,7 +184,9 @@ class RulesPagesTest {
         Document chart = learner.browser.get("/practice/confidence").page();
         assertThat(chart.select("svg[role=img] title").text()).contains("how sure you were");
         assertThat(chart.select("svg[role=img] desc").text()).contains("sure: 100 % (1 of 1)");
-        assertThat(chart.select("svg rect[fill]")).as("hatched while there are few").hasSize(3);
+        assertThat(chart.select("svg rect[fill]"))
+                .as("hatched while there are few")
+                .hasSize(3);
     }
 
     @Test
@@ -190,10 +201,10 @@ class RulesPagesTest {
 
         MutableClock.advance(Duration.ofDays(1));
         learner = newcomer.learner(store, drawings);
-        UUID item = UUID.fromString(
-                press("/practice/mixed").location().replaceAll(".*/", ""));
+        UUID item = UUID.fromString(press("/practice/mixed").location().replaceAll(".*/", ""));
         assertThat(learner.stored(item).exercise()).isEqualTo(beaker.id());
-        assertThat(learner.stored(item).seed()).isNotEqualTo(learner.stored(draw).seed());
+        assertThat(learner.stored(item).seed())
+                .isNotEqualTo(learner.stored(draw).seed());
         learner.finish(item);
         assertThat(with(beaker, item).sureWrong()).isNull();
     }
@@ -217,7 +228,9 @@ class RulesPagesTest {
             assertThat(again.page().select(".error-summary a").attr("href")).isEqualTo("#decade");
         }
         List<String> offered = page.select("input[name=decade]").eachAttr("value");
-        assertThat(learner.browser.post(address, Map.of("decade", offered.get(0))).status())
+        assertThat(learner.browser
+                        .post(address, Map.of("decade", offered.get(0)))
+                        .status())
                 .isEqualTo(303);
         learner.browser.post(address, Map.of("decade", offered.get(1)));
         assertThat(learner.stored(draw).setting().estimate())
@@ -227,8 +240,7 @@ class RulesPagesTest {
 
         Document verdict = learner.answer(draw, 0, right(draw)).follow().page();
         assertThat(verdict.select(".verdict").text()).contains("Your estimate,");
-        assertThat(learner.stored(draw).answers().get(0).said().estimate())
-                .isEqualTo(Integer.valueOf(offered.get(0)));
+        assertThat(learner.stored(draw).answers().get(0).said().estimate()).isEqualTo(Integer.valueOf(offered.get(0)));
     }
 
     @Test
@@ -240,7 +252,9 @@ class RulesPagesTest {
             learner.finish(draw);
         }
         for (int i = 2; i < asked.size(); i++) {
-            assertThat(asked.subList(i - 2, i + 1)).as("of three in a row, %s", asked).contains(true);
+            assertThat(asked.subList(i - 2, i + 1))
+                    .as("of three in a row, %s", asked)
+                    .contains(true);
         }
         assertThat(asked).contains(false);
         content.exercises().all().stream().filter(SaltItems::contains).forEach(template -> {
@@ -274,7 +288,9 @@ class RulesPagesTest {
                 learner.finish(learner.draw(skill, 2));
             }
         }
-        assertThat(press("/practice/mixed").location()).as("nothing on the first day").isEqualTo("/practice/mixed");
+        assertThat(press("/practice/mixed").location())
+                .as("nothing on the first day")
+                .isEqualTo("/practice/mixed");
         MutableClock.advance(Duration.ofDays(2));
         learner = newcomer.learner(store, drawings);
         Document today = learner.browser.get("/today").page();
@@ -300,7 +316,8 @@ class RulesPagesTest {
         }
         assertThat(items).isBetween(6, 12);
         Document over = next.follow().page();
-        assertThat(over.select(".lede").text()).isEqualTo("Done for today: %d of %d right without help.".formatted(items, items));
+        assertThat(over.select(".lede").text())
+                .isEqualTo("Done for today: %d of %d right without help.".formatted(items, items));
         assertThat(learner.browser.get("/today").page().select("section[aria-labelledby=due]"))
                 .as("what was due has returned")
                 .isEmpty();

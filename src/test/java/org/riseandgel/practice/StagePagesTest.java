@@ -59,7 +59,8 @@ class StagePagesTest {
                         lesson.key().id(),
                         DemoPeople.BASTIAN))
                 .contains(0);
-        assertThat(newcomer.get("/course").page().select("#" + late.id()).text()).contains("not open yet");
+        assertThat(newcomer.get("/course").page().select("#" + late.id()).text())
+                .contains("not open yet");
         assertThat(SignedIn.as("instructor").get(lesson.key().address()).status())
                 .as("whoever teaches reads everything")
                 .isEqualTo(200);

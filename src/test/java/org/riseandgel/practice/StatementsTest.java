@@ -149,8 +149,8 @@ class StatementsTest {
             rows.put(
                     table,
                     sql.first(
-                                    "SELECT count(*) || ' ' || coalesce(md5(string_agg(t::text, '|' ORDER BY t::text)), '')"
-                                            + " AS rows FROM " + table + " t",
+                                    "SELECT count(*) || ' ' || coalesce(md5(string_agg(t::text, '|' ORDER BY"
+                                            + " t::text)), '') AS rows FROM " + table + " t",
                                     row -> row.text("rows"))
                             .orElseThrow());
         }

@@ -121,7 +121,10 @@ class TodayPageTest {
     }
 
     private int count(String which) {
-        return sql.first("SELECT count(*) AS n FROM answer WHERE person_id::text LIKE '00000000-0000-4000-8000-%' AND " + which, row -> row.number("n"))
+        return sql.first(
+                        "SELECT count(*) AS n FROM answer WHERE person_id::text LIKE '00000000-0000-4000-8000-%' AND "
+                                + which,
+                        row -> row.number("n"))
                 .orElseThrow();
     }
 }
