@@ -43,7 +43,8 @@ public final class BatchForMold implements Calculation {
                 new Input.Measured(
                         BOWL_LOSS,
                         "Bowl loss",
-                        "The share of the foam that stays in the bowl and on the tools. 10 % is only a start; weigh yours.",
+                        "The share of the foam that stays in the bowl and on the tools. 10 % is only a start; weigh"
+                                + " yours.",
                         PERCENT,
                         0,
                         80,

@@ -188,8 +188,8 @@ final class BatchWork {
     private void remark(WeighingPlan.Weighing row) {
         work.note(
                 row.row().ingredient()
-                        + " as weighed is {}, outside {} to {} (common practice, no source). Change the dose, or use a finer"
-                        + " balance or a larger batch.",
+                        + " as weighed is {}, outside {} to {} (common practice, no source). Change the dose, or use a"
+                        + " finer balance or a larger batch.",
                 Work.In.of(row.real(), PHP),
                 Work.In.of(row.row().low(), PHP),
                 Work.In.of(row.row().high(), PHP));

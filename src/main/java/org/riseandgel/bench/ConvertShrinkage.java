@@ -63,7 +63,8 @@ public final class ConvertShrinkage implements Calculation {
                 new Input.Measured(
                         SHRINKAGE,
                         "Shrinkage, of the sculpt",
-                        "What the dry piece lacks, in percent of the sculpt. Measure your own foam; 4 % is only an example.",
+                        "What the dry piece lacks, in percent of the sculpt. Measure your own foam; 4 % is only an"
+                                + " example.",
                         PERCENT,
                         0,
                         80,

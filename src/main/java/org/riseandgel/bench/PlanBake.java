@@ -54,7 +54,8 @@ public final class PlanBake implements Calculation {
                 new Input.Measured(
                         WARMEST,
                         "Warmest that your formula bears",
-                        "43.5 °C, a little above 110 °F, is common practice, no source. Your supplier's word comes first.",
+                        "43.5 °C, a little above 110 °F, is common practice, no source. Your supplier's word comes"
+                                + " first.",
                         DEGREE_CELSIUS,
                         10,
                         99,

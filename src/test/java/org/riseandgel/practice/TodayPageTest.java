@@ -24,6 +24,9 @@ class TodayPageTest {
     @Inject
     Standings standings;
 
+    @Inject
+    ReturnDates dates;
+
     private static Document today(UUID person) {
         return SignedIn.asPerson(person).get("/today").page();
     }
@@ -75,6 +78,12 @@ class TodayPageTest {
         closeDraws(DemoPeople.ESME);
         Document page = today(DemoPeople.ESME);
         assertThat(page.select("section[aria-labelledby=due] li").eachText()).contains("Weighing since today");
+        assertThat(dates.eventsFor(DemoPeople.ESME))
+                .as("and stands in the calendar")
+                .anySatisfy(event -> {
+                    assertThat(event.title()).isEqualTo("Practise again: Weighing");
+                    assertThat(event.day()).contains(standings.today());
+                });
     }
 
     @Test

@@ -133,7 +133,8 @@ class MeshVolumeTest {
         assertRefused(
                 Meshes.binary(open),
                 MeshRefusedException.Reason.OPEN,
-                "the mesh is open at the edge from (0.0, 30.0, 0.0) to (0.0, 0.0, 40.0): it has 1 triangle, must have 2");
+                "the mesh is open at the edge from (0.0, 30.0, 0.0) to (0.0, 0.0, 40.0): it has 1 triangle, must"
+                        + " have 2");
     }
 
     @Test
