@@ -44,6 +44,11 @@ public final class AverageShift implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.SALT;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Choice(
@@ -57,8 +62,7 @@ public final class AverageShift implements Calculation {
                 new Input.Readings(
                         SPELLS,
                         "What was breathed, and for how long",
-                        "A spell to a line: in the air; hours, as in 0.8 mg/m³; 0.5 h. Leave clean air out: it counts"
-                                + " as 0.",
+                        "A spell to a line: in the air; hours, as in 0.8 mg/m³; 0.5 h. Leave clean air out: it counts as 0.",
                         List.of(
                                 new Input.Column("in the air", MILLIGRAM_PER_CUBIC_METRE, LEAST, 10_000),
                                 new Input.Column("time", HOUR, 0.01, 24)),

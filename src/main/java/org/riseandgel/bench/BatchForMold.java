@@ -35,6 +35,11 @@ public final class BatchForMold implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.MOLD;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 BatchInputs.cavity(300),
@@ -43,8 +48,7 @@ public final class BatchForMold implements Calculation {
                 new Input.Measured(
                         BOWL_LOSS,
                         "Bowl loss",
-                        "The share of the foam that stays in the bowl and on the tools. 10 % is only a start; weigh"
-                                + " yours.",
+                        "The share of the foam that stays in the bowl and on the tools. 10 % is only a start; weigh yours.",
                         PERCENT,
                         0,
                         80,

@@ -37,13 +37,18 @@ public final class CavityFromMesh implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.MOLD;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Mesh(
                         MESH,
                         "Mesh of the cavity",
-                        "An STL file, binary or text, of up to 64 MB. It must be closed, and is deleted as soon as it"
-                                + " is measured.",
+                        "An STL file, binary or text, of up to 64 MB. It must be closed, and is deleted as soon as it is"
+                                + " measured.",
                         EXAMPLE),
                 new Input.Choice(
                         UNIT,

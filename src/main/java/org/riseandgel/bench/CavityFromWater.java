@@ -38,6 +38,11 @@ public final class CavityFromWater implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.MOLD;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Measured(
@@ -45,8 +50,8 @@ public final class CavityFromWater implements Calculation {
                 new Input.Measured(
                         AFTER,
                         "Jug of water after pouring",
-                        "Weigh it again, with all that ran over poured back. The mold is closed: open, a negative with"
-                                + " no core in it holds more than the cavity.",
+                        "Weigh it again, with all that ran over poured back. The mold is closed: open, a negative with no core"
+                                + " in it holds more than the cavity.",
                         GRAM,
                         0,
                         50_000,

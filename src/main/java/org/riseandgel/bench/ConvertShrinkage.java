@@ -40,6 +40,11 @@ public final class ConvertShrinkage implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.YIELD;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Choice(
@@ -63,8 +68,7 @@ public final class ConvertShrinkage implements Calculation {
                 new Input.Measured(
                         SHRINKAGE,
                         "Shrinkage, of the sculpt",
-                        "What the dry piece lacks, in percent of the sculpt. Measure your own foam; 4 % is only an"
-                                + " example.",
+                        "What the dry piece lacks, in percent of the sculpt. Measure your own foam; 4 % is only an example.",
                         PERCENT,
                         0,
                         80,
@@ -145,6 +149,12 @@ public final class ConvertShrinkage implements Calculation {
                 SCULPT_LENGTH,
                 () -> right.pieceFrom(piece),
                 "The sculpt is larger than the piece: divide by what is left.");
+        work.slip(
+                Slip.WRONG_WHOLE,
+                SCULPT_LENGTH,
+                () -> Length.ofMillimetres(
+                        piece.inMillimetres() * (1 + right.ofSculpt().asFraction())),
+                "The shrinkage counts on the sculpt, not on the piece: divide by what is left.");
         return right.ofSculpt();
     }
 
@@ -169,6 +179,12 @@ public final class ConvertShrinkage implements Calculation {
                 PIECE_LENGTH,
                 () -> right.sculptFor(sculpt),
                 "The piece is smaller than the sculpt: multiply by what is left.");
+        work.slip(
+                Slip.LOST_FOR_LEFT,
+                PIECE_LENGTH,
+                () -> Length.ofMillimetres(
+                        sculpt.inMillimetres() * right.ofSculpt().asFraction()),
+                "That is how much shorter the piece is, not how long.");
         return right.ofSculpt();
     }
 

@@ -31,8 +31,12 @@ public final class CountAcid implements Calculation {
 
     @Override
     public String purpose() {
-        return "How much acid the gelling salt sets free when all of it comes apart in water: that is what sets the"
-                + " foam.";
+        return "How much acid the gelling salt sets free when all of it comes apart in water: that is what sets the foam.";
+    }
+
+    @Override
+    public Task task() {
+        return Task.SALT;
     }
 
     @Override

@@ -34,8 +34,12 @@ public final class DispersionDose implements Calculation {
 
     @Override
     public String purpose() {
-        return "How much dispersion to weigh for a dose of gelling agent, how much dry salt that is, and the water it"
-                + " brings.";
+        return "How much dispersion to weigh for a dose of gelling agent, how much dry salt that is, and the water it brings.";
+    }
+
+    @Override
+    public Task task() {
+        return Task.WEIGHING_OUT;
     }
 
     @Override

@@ -39,8 +39,12 @@ public final class EstimateRoomAir implements Calculation {
 
     @Override
     public String purpose() {
-        return "What dust of the gelling salt would come to in the air of a room: an estimate to learn from, no"
-                + " measurement.";
+        return "What dust of the gelling salt would come to in the air of a room: an estimate to learn from, no measurement.";
+    }
+
+    @Override
+    public Task task() {
+        return Task.SALT;
     }
 
     @Override
@@ -111,8 +115,8 @@ public final class EstimateRoomAir implements Calculation {
     public void work(Given given, Work work) {
         new RoomAirWork(given, work).write();
         SaltInputs.limitNote(work);
-        work.note("It takes the air of the room as mixed evenly. Where the dust is raised there is more, often much"
-                + " more.");
+        work.note(
+                "It takes the air of the room as mixed evenly. Where the dust is raised there is more, often much more.");
     }
 
     @Override

@@ -26,8 +26,12 @@ public final class ForecastGel implements Calculation {
 
     @Override
     public String purpose() {
-        return "When the foam will gel after the gelling agent is added: an early and a late end, never one number"
-                + " alone.";
+        return "When the foam will gel after the gelling agent is added: an early and a late end, never one number alone.";
+    }
+
+    @Override
+    public Task task() {
+        return Task.GELLING;
     }
 
     @Override

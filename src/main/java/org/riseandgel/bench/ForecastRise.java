@@ -43,6 +43,11 @@ public final class ForecastRise implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.WHIPPING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Readings(
@@ -59,8 +64,7 @@ public final class ForecastRise implements Calculation {
                 new Input.Measured(
                         WANTED,
                         "Wanted expansion ratio",
-                        "How many times the liquid's volume the foam shall have. 4 is only a start; your formula"
-                                + " decides.",
+                        "How many times the liquid's volume the foam shall have. 4 is only a start; your formula decides.",
                         ONE,
                         1.01,
                         20,

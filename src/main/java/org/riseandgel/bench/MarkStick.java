@@ -46,6 +46,11 @@ public final class MarkStick implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.WHIPPING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Choice(
@@ -129,8 +134,8 @@ public final class MarkStick implements Calculation {
         work.table(marks(StickMarks.whole(vessel, charge, whisk)));
         work.note("All heights are from the inside floor, where the stick stands.");
         if (whisk.inMillilitres() > 0) {
-            work.note("The whisk must be covered each time you read the stick: only then does it lift the level in"
-                    + " full.");
+            work.note(
+                    "The whisk must be covered each time you read the stick: only then does it lift the level in full.");
         }
     }
 

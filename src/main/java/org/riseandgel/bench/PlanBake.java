@@ -38,6 +38,11 @@ public final class PlanBake implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.DRYING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 ThicknessWork.thickness(4),
@@ -54,8 +59,7 @@ public final class PlanBake implements Calculation {
                 new Input.Measured(
                         WARMEST,
                         "Warmest that your formula bears",
-                        "43.5 °C, a little above 110 °F, is common practice, no source. Your supplier's word comes"
-                                + " first.",
+                        "43.5 °C, a little above 110 °F, is common practice, no source. Your supplier's word comes first.",
                         DEGREE_CELSIUS,
                         10,
                         99,

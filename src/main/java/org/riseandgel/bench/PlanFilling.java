@@ -47,6 +47,11 @@ public final class PlanFilling implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.GELLING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 BatchInputs.cavity(750),
@@ -209,6 +214,9 @@ public final class PlanFilling implements Calculation {
                 SCOOPS,
                 () -> Ratio.of(right.foam().inMillilitres() * right.largest().inMillilitres()));
         work.slip(Slip.MULTIPLIED_FOR_DIVIDED, PACE, () -> TimeSpan.ofSeconds(filling.inSeconds() * right.count()));
+        TimeSpan toTheEnd = TimeSpan.ofMinutes(filling.inMinutes() + minutes(given, RESERVE));
+        work.slip(Slip.RESERVE_LEFT_OUT, FILLING, () -> toTheEnd);
+        work.slip(Slip.RESERVE_LEFT_OUT, PACE, () -> right.pace(toTheEnd));
         work.slip(
                 Slip.RATIO_TURNED_ROUND,
                 PACE,

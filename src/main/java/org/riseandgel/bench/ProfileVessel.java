@@ -47,8 +47,12 @@ public final class ProfileVessel implements Calculation {
 
     @Override
     public String purpose() {
-        return "Where the mark of a volume stick goes in a vessel of any shape, from pouring water into it step by"
-                + " step.";
+        return "Where the mark of a volume stick goes in a vessel of any shape, from pouring water into it step by step.";
+    }
+
+    @Override
+    public Task task() {
+        return Task.WHIPPING;
     }
 
     @Override
@@ -64,8 +68,7 @@ public final class ProfileVessel implements Calculation {
                 table(
                         VOLUMES,
                         "Poured so far, by volume",
-                        "A step to a line: all that is in; how high it stands, as in 250 mL; 4 cm. The last is the"
-                                + " rim.",
+                        "A step to a line: all that is in; how high it stands, as in 250 mL; 4 cm. The last is the rim.",
                         new Input.Column("volume", MILLILITRE, 0, 200_000),
                         List.of(300.0, 700.0, 1300.0, 2200.0)),
                 table(

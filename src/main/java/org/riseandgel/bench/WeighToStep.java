@@ -40,8 +40,12 @@ public final class WeighToStep implements Calculation {
 
     @Override
     public String purpose() {
-        return "What your balance can weigh of one ingredient, how sure that is, and the least that it weighs well"
-                + " enough.";
+        return "What your balance can weigh of one ingredient, how sure that is, and the least that it weighs well enough.";
+    }
+
+    @Override
+    public Task task() {
+        return Task.WEIGHING_OUT;
     }
 
     @Override
