@@ -126,8 +126,8 @@ class EveryPageTest {
     private static List<String> links(Page page) {
         @SuppressWarnings("unchecked")
         List<String> found = (List<String>)
-                page.evaluate("() => [...document.querySelectorAll('main a[href^=\"/\"], nav a, .who a')].map(a =>"
-                        + " a.getAttribute('href').split('#')[0])");
+                page.evaluate(
+                        "() => [...document.querySelectorAll('main a[href^=\"/\"], nav a, .who a')].map(a => a.getAttribute('href').split('#')[0])");
         return found;
     }
 
