@@ -57,6 +57,9 @@ public final class TaskWords {
     /** What is handled in a place. */
     public static String of(Place place) {
         return "%s, %s, from %s"
-                .formatted(place.substance().name(), of(place.form()), place.substance().supplier());
+                .formatted(
+                        place.substance().name(),
+                        of(place.form()),
+                        place.substance().supplier());
     }
 }

@@ -77,7 +77,9 @@ public class CheckApi {
             return new AnswerView(
                     told.answer().status() == Status.CLEARED,
                     Words.of(told.answer().status()),
-                    told.answer().reason() == null ? null : told.answer().reason().name(),
+                    told.answer().reason() == null
+                            ? null
+                            : told.answer().reason().name(),
                     told.answer().words(),
                     told.person().id(),
                     TaskWords.id(told.task()),

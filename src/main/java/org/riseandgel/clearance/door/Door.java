@@ -73,8 +73,8 @@ public class Door {
         Set<Named> named = register.board(null, null).rows().stream()
                 .filter(row -> Place.of(row.scope()).equals(place))
                 .map(row -> new Named(row.person(), row.name()))
-                .collect(Collectors.toCollection(
-                        () -> new TreeSet<>(Comparator.comparing((Named one) -> one.name().toLowerCase(java.util.Locale.ROOT))
+                .collect(Collectors.toCollection(() -> new TreeSet<>(
+                        Comparator.comparing((Named one) -> one.name().toLowerCase(java.util.Locale.ROOT))
                                 .thenComparing(Named::id))));
         return List.copyOf(named);
     }
