@@ -27,7 +27,8 @@ class ReadingPagesTest {
     void everyLinkedWordStandsOnThePageOfWords() {
         Browserless person = SignedIn.as("apprentice");
         Document words = person.get("/course/glossary").page();
-        assertThat(words.select(".glossary dt")).hasSameSizeAs(content.current().glossary().terms());
+        assertThat(words.select(".glossary dt"))
+                .hasSameSizeAs(content.current().glossary().terms());
         Document lesson = person.get(LESSON).page();
         assertThat(lesson.select("a.term")).isNotEmpty();
         for (Element link : lesson.select("a.term")) {
@@ -43,13 +44,14 @@ class ReadingPagesTest {
         Document page = person.get("/course/search?words=WHISK").page();
         assertThat(page.select("#words").attr("value")).isEqualTo("WHISK");
         assertThat(page.select(".found li")).isNotEmpty();
-        assertThat(page.select(".found mark").eachText())
-                .isNotEmpty()
-                .allMatch(word -> word.toLowerCase(Locale.ROOT).startsWith("whisk"));
+        assertThat(page.select(".found mark").eachText()).isNotEmpty().allMatch(word -> word.toLowerCase(Locale.ROOT)
+                .startsWith("whisk"));
         for (String address : page.select(".found h2 a").eachAttr("href")) {
             Document found = person.get(address.split("#")[0]).page();
             if (address.contains("#")) {
-                assertThat(found.getElementById(address.split("#")[1])).as(address).isNotNull();
+                assertThat(found.getElementById(address.split("#")[1]))
+                        .as(address)
+                        .isNotNull();
             }
         }
     }
@@ -122,15 +124,20 @@ class ReadingPagesTest {
         assertThat(list.select("tbody a").eachAttr("href"))
                 .hasSize(all.size())
                 .contains("/exercises/stick-marks-straight-beaker", "/exercises/fault-finding-four-pieces");
-        for (String id : List.of("stick-marks-straight-beaker", "fault-finding-four-pieces", "process-order-gel-to-oven")) {
+        for (String id :
+                List.of("stick-marks-straight-beaker", "fault-finding-four-pieces", "process-order-gel-to-oven")) {
             Document page = ines.get("/exercises/" + id).page();
-            assertThat(page.select("section.panel h2").eachText()).hasSize(10).allMatch(title -> title.startsWith("Seed "));
+            assertThat(page.select("section.panel h2").eachText())
+                    .hasSize(10)
+                    .allMatch(title -> title.startsWith("Seed "));
             assertThat(page.select("section.panel details")).hasSizeGreaterThanOrEqualTo(10);
         }
-        Document beaker = ines.get("/exercises/stick-marks-straight-beaker?from=11").page();
+        Document beaker =
+                ines.get("/exercises/stick-marks-straight-beaker?from=11").page();
         assertThat(beaker.select("dl.facts dt")).isNotEmpty();
         assertThat(beaker.select("ol.working li")).isNotEmpty();
-        assertThat(beaker.select("a.button").eachAttr("href")).contains("/exercises/stick-marks-straight-beaker?from=21");
+        assertThat(beaker.select("a.button").eachAttr("href"))
+                .contains("/exercises/stick-marks-straight-beaker?from=21");
         assertThat(ines.get("/exercises/stick-marks-straight-beaker?from=abc").status())
                 .isEqualTo(200);
         assertThat(ines.get("/exercises/no-such-exercise").status()).isEqualTo(404);

@@ -125,7 +125,8 @@ class RealCourseTest {
                         .hasSizeGreaterThan(20);
             });
             for (Element link : page.select("a.term")) {
-                assertThat(words).contains(link.attr("href").substring(link.attr("href").indexOf('#') + 1));
+                assertThat(words)
+                        .contains(link.attr("href").substring(link.attr("href").indexOf('#') + 1));
             }
             assertThat(page.select("a:not(.term)").eachAttr("href"))
                     .allMatch(address -> address.matches("#.+|/(course|practice|bench).*"));
