@@ -2,7 +2,6 @@ package org.riseandgel.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -48,7 +47,8 @@ class ChoiceBrowserTest {
             try (Visitor visitor = Visitor.onPhone(base, theme).signInAs("fintan")) {
                 visitor.open("/practice/draws/" + draw);
                 look(visitor, exercise + "-" + theme);
-                choose(visitor, theme == ColorScheme.LIGHT ? oracle.right("" + draw, 0) : oracle.wrong("" + draw, 0));
+                new PracticeHand(visitor)
+                        .fill(theme == ColorScheme.LIGHT ? oracle.right("" + draw, 0) : oracle.wrong("" + draw, 0));
                 visitor.find("form.form button[type=submit]").first().click();
                 visitor.find(".verdict").waitFor();
                 assertThat(visitor.find(".verdict-word").innerText())
@@ -70,6 +70,7 @@ class ChoiceBrowserTest {
                 visitor.page().keyboard().press(number);
                 visitor.page().keyboard().press("Tab");
             }
+            visitor.page().keyboard().press("Space");
             visitor.page().keyboard().press("Enter");
             visitor.find(".verdict.is-right").waitFor();
         }
@@ -81,25 +82,10 @@ class ChoiceBrowserTest {
         try (Visitor visitor = Visitor.withoutScript(base).signInAs("fintan")) {
             visitor.open("/practice/draws/" + draw);
             visitor.find("#answer").selectOption("3");
+            visitor.find("input[name=sure][value=fairly]").check();
             visitor.find("form.form button[type=submit]").first().click();
             assertThat(visitor.find(".error-summary a").innerText()).startsWith("Give step b a number");
             assertThat(visitor.find("#answer").inputValue()).isEqualTo("3");
-        }
-    }
-
-    /** Chooses as a finger would. */
-    private static void choose(Visitor visitor, String answer) {
-        String[] places = answer.split(" ");
-        Locator selects = visitor.find("select[name=answer]");
-        if (selects.count() == 0) {
-            for (String letter : places) {
-                visitor.find("input[name=answer][value=" + letter + "]").check();
-            }
-            return;
-        }
-        for (int i = 0; i < places.length; i++) {
-            String entry = places[i].length() == 2 ? places[i].substring(1) : places[i];
-            selects.nth(i).selectOption(entry);
         }
     }
 
