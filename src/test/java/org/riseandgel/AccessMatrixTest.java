@@ -49,6 +49,9 @@ class AccessMatrixTest {
     private static final Set<Who> SIGNED_IN = EnumSet.complementOf(EnumSet.of(Who.NOBODY));
     private static final Set<Who> LEARNING = EnumSet.of(Who.APPRENTICE, Who.INSTRUCTOR);
     private static final Set<Who> APPRENTICES = EnumSet.of(Who.APPRENTICE);
+    private static final Set<Who> SITTING = EnumSet.of(Who.APPRENTICE, Who.INSTRUCTOR, Who.SAFETY_LEAD);
+    private static final Set<Who> TALKING = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD);
+    private static final Set<Who> READING_SITTINGS = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
     private static final Set<Who> TEACHING = EnumSet.of(Who.INSTRUCTOR, Who.OFFICE);
     private static final Set<Who> OFFICE = EnumSet.of(Who.OFFICE);
 
@@ -109,6 +112,19 @@ class AccessMatrixTest {
         MATRIX.put("POST /practice/draws/{draw}/hint", LEARNING);
         MATRIX.put("POST /practice/draws/{draw}/answer", LEARNING);
 
+        MATRIX.put("GET /checks", SITTING);
+        MATRIX.put("GET /checks/{check}", SITTING);
+        MATRIX.put("POST /checks/{check}/begin", SITTING);
+        MATRIX.put("GET /sittings/{sitting}", SITTING);
+        MATRIX.put("GET /sittings/{sitting}/items/next", SITTING);
+        MATRIX.put("GET /sittings/{sitting}/items/{number}", SITTING);
+        MATRIX.put("POST /sittings/{sitting}/items/{number}", SITTING);
+        MATRIX.put("GET /sittings/{sitting}/hand-in", SITTING);
+        MATRIX.put("POST /sittings/{sitting}/hand-in", SITTING);
+        MATRIX.put("GET /people/{person}/sittings", READING_SITTINGS);
+        MATRIX.put("GET /people/{person}/sittings/{sitting}", READING_SITTINGS);
+        MATRIX.put("POST /people/{person}/sittings/talk", TALKING);
+
         MATRIX.put("GET /cohorts", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
         MATRIX.put("GET /people/{person}/answers", TEACHING);
@@ -157,6 +173,8 @@ class AccessMatrixTest {
                                 + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
         values.put("{person}", DemoPeople.BASTIAN.toString());
         values.put("{part}", "1");
+        values.put("{check}", "whipping-check");
+        values.put("{number}", "1");
         values.put("{secret}", "a".repeat(43));
     }
 
@@ -178,6 +196,7 @@ class AccessMatrixTest {
         for (Who who : Who.values()) {
             Browserless visitor = visitor(who);
             values.put("{draw}", who == Who.NOBODY ? anyDraw() : drawFor(who, visitor));
+            values.put("{sitting}", sittingFor(who, visitor));
             for (Map.Entry<String, Set<Who>> rule : MATRIX.entrySet()) {
                 Answer answer = call(who, visitor, rule.getKey());
                 judge(problems, who, rule.getKey(), rule.getValue().contains(who), answer);
@@ -270,6 +289,8 @@ class AccessMatrixTest {
             path = path.replace("{id}", "foam-density");
         } else if (path.endsWith("/answers/{draw}/{part}")) {
             path = "/people/" + ownerOfAnAnswer() + "/answers/" + answeredDraw() + "/" + answeredPart();
+        } else if (path.endsWith("/sittings/{sitting}") && path.startsWith("/people")) {
+            path = "/people/" + DemoPeople.DARIUS + "/sittings/" + handedIn(DemoPeople.DARIUS);
         }
         for (Map.Entry<String, String> value : values.entrySet()) {
             path = path.replace(value.getKey(), value.getValue());
@@ -302,6 +323,18 @@ class AccessMatrixTest {
 
     private String anyDraw() {
         return one("SELECT id::text FROM draw LIMIT 1");
+    }
+
+    /** A sitting of this person's own, where the role may sit; somebody's otherwise. */
+    private String sittingFor(Who who, Browserless visitor) {
+        return SITTING.contains(who)
+                ? visitor.post("/checks/whipping-check/begin").location().split("/")[2]
+                : handedIn(DemoPeople.DARIUS);
+    }
+
+    private String handedIn(UUID person) {
+        return one("SELECT id::text FROM sitting WHERE handed_in_at IS NOT NULL AND person_id = '" + person
+                + "' ORDER BY started_at LIMIT 1");
     }
 
     private String answeredDraw() {

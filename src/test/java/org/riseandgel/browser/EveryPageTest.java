@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
+import org.riseandgel.SignedIn;
 
 /**
  * Every page that a role can reach by links, and the ones behind forms: axe finds nothing, in light and dark, nothing
@@ -62,6 +63,8 @@ class EveryPageTest {
 
     @Test
     void pagesOfAnApprentice() {
+        // An open sitting, so that its pages are there to be walked.
+        SignedIn.as("apprentice").post("/checks/whipping-check/begin");
         walk("anouk");
     }
 
