@@ -32,6 +32,7 @@ import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.Judgement;
 import org.riseandgel.clearance.rule.Keeping;
 import org.riseandgel.clearance.rule.Need;
+import org.riseandgel.clearance.rule.Policy;
 import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Status;
 import org.riseandgel.clearance.rule.StepSeen;
@@ -86,6 +87,9 @@ class RegisterTest {
 
     @Inject
     People people;
+
+    @Inject
+    Scribe scribe;
 
     @Inject
     SittingWatch watch;
@@ -555,6 +559,28 @@ class RegisterTest {
         assertThatThrownBy(() -> settings.putPolicyInForce(DemoPeople.SAFETY_LEAD))
                 .isInstanceOf(RegisterProblem.class)
                 .hasMessageContaining("in force already");
+    }
+
+    @Test
+    void cr28_aStricterPolicyListsEveryClearanceThatItWouldNotGrantWithADay() {
+        Cast cast = school.cleared(SOME);
+        Policy now = register.policy().orElseThrow();
+        Policy stricter = new Policy(
+                "stricter",
+                new Policy.Knowledge(SittingsForTests.CHECK, 2, 12, 12, 24, 60),
+                now.periods(),
+                now.singleInstructor(),
+                now.ppe(),
+                now.respirator(),
+                now.checklists());
+        assertThat(whatIf.of(scribe.all(), now, school.now()))
+                .extracting(WhatIf.NoLonger::person)
+                .doesNotContain(cast.learner());
+        assertThat(whatIf.of(scribe.all(), stricter, school.now()))
+                .filteredOn(one -> one.person().equals(cast.learner()))
+                .singleElement()
+                .satisfies(one -> assertThat(one.due())
+                        .isEqualTo(today().plusDays(now.periods().renewalDueDays())));
     }
 
     @Test
