@@ -61,8 +61,7 @@ final class ContentLoader {
         lessons.values().forEach(lesson -> lesson.body().explain(glossary));
         ExerciseLibrary.Loaded exercises = exercises(course);
         List<Check> checks = checks(course, exercises.library());
-        Content content =
-                new Content(course, lessons, exercises.library(), checks, glossary, LessonSearch.of(lessons));
+        Content content = new Content(course, lessons, exercises.library(), checks, glossary, LessonSearch.of(lessons));
         return new Loaded(content, problems(exercises.problems()));
     }
 

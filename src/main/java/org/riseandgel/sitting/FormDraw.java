@@ -98,8 +98,9 @@ final class FormDraw {
                         candidate -> asked.getOrDefault(candidate.id, 0), TreeMap::new, Collectors.toList()));
         int left = count;
         for (List<Candidate> sameTimes : byTimes.values()) {
-            List<Candidate> taken =
-                    byLevel(Shuffle.of(sameTimes, chance), levels).stream().limit(left).toList();
+            List<Candidate> taken = byLevel(Shuffle.of(sameTimes, chance), levels).stream()
+                    .limit(left)
+                    .toList();
             items.addAll(taken);
             left -= taken.size();
         }

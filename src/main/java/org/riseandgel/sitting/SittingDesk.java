@@ -71,8 +71,12 @@ class SittingDesk {
                 noted.stream().map(TalkStore.Talk::notedAt).max(Comparator.naturalOrder()));
         boolean called = !check.isRecall()
                 || answer instanceof TryRule.Answer.GoOn
-                || recalls.waitingSince(check, person, past).isPresent();
+                || recalls.waitingSince(check, person, begun(past)).isPresent();
         return called ? answer : new TryRule.Answer.NotCalled();
+    }
+
+    private static List<Instant> begun(List<StoredSitting> past) {
+        return past.stream().map(StoredSitting::startedAt).toList();
     }
 
     /**

@@ -103,8 +103,8 @@ class SittingIT {
         assertThat(esme.find(".verdict-word").innerText()).contains("Passed");
         assertThat(esme.find(".verdict").innerText()).contains("5 of 5");
         String result = page.url();
+        // The page that hands in is not kept by the browser; asked for again, it leads to the one result there is.
         page.goBack();
-        esme.find("button:has-text('Hand in and see the result')").click();
         page.waitForURL(result);
         assertThat(esme.find(".verdict-word").innerText()).contains("Passed");
         esme.open("/checks/whipping-check");
