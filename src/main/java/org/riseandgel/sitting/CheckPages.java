@@ -61,8 +61,7 @@ public class CheckPages {
         Check found = checks.find(check).orElseThrow(NotFoundException::new);
         Optional<UUID> begun = desk.begin(viewer.getId(), found);
         waiting.forget(viewer.getId());
-        return begun
-                .map(sitting -> SeeOther.page("/sittings/" + sitting + "/items/next"))
+        return begun.map(sitting -> SeeOther.page("/sittings/" + sitting + "/items/next"))
                 .orElseGet(() -> notNow(sheet(check)));
     }
 

@@ -92,7 +92,10 @@ class CheckBrowserTest {
         assertThat(visitor.scrollsSideways()).as("%s scrolls sideways", where).isFalse();
         String shot = System.getProperty("shots", "");
         if (!shot.isEmpty()) {
-            visitor.page().screenshot(new com.microsoft.playwright.Page.ScreenshotOptions().setFullPage(true).setPath(java.nio.file.Path.of(shot, System.nanoTime() + ".png")));
+            visitor.page()
+                    .screenshot(new com.microsoft.playwright.Page.ScreenshotOptions()
+                            .setFullPage(true)
+                            .setPath(java.nio.file.Path.of(shot, System.nanoTime() + ".png")));
         }
     }
 }

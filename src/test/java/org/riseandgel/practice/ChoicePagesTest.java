@@ -153,7 +153,8 @@ class ChoicePagesTest {
         Browserless.Answer hinted = anouk.browser
                 .post("/practice/draws/" + draw + "/hint", Map.of("part", "1"), "answer", List.of("a", "c"))
                 .follow();
-        assertThat(hinted.page().select("input[name=answer][checked]").eachAttr("value")).containsExactly("a", "c");
+        assertThat(hinted.page().select("input[name=answer][checked]").eachAttr("value"))
+                .containsExactly("a", "c");
         assertThat(hinted.page().select("#hints")).hasSize(1);
     }
 
