@@ -90,12 +90,5 @@ class CheckBrowserTest {
         String where = visitor.page().url();
         assertThat(visitor.barriers()).as("axe on %s", where).isEmpty();
         assertThat(visitor.scrollsSideways()).as("%s scrolls sideways", where).isFalse();
-        String shot = System.getProperty("shots", "");
-        if (!shot.isEmpty()) {
-            visitor.page()
-                    .screenshot(new com.microsoft.playwright.Page.ScreenshotOptions()
-                            .setFullPage(true)
-                            .setPath(java.nio.file.Path.of(shot, System.nanoTime() + ".png")));
-        }
     }
 }
