@@ -136,6 +136,11 @@ public final class CompareWater implements Calculation {
                 () -> Concentration.ofPercent(
                         100 * right.left().inGrams() / right.now().inGrams()),
                 "The share counts on the water at first, not on the whole piece.");
+        work.slip(
+                Slip.DRY_LEFT_IN,
+                SHARE_LEFT,
+                () -> Concentration.ofPercent(
+                        100 * right.now().inGrams() / right.first().inGrams()));
     }
 
     private static Input.Measured mass(String name, String label, String help, double byDefault) {
