@@ -127,6 +127,11 @@ public final class CompareWater implements Calculation {
                 () -> Concentration.ofPercent(100 - right.shareLeft().inPercent()));
         work.slip(
                 Slip.DRY_FOR_LEFT,
+                WATER_AT_FIRST,
+                () -> Mass.ofGrams(right.atFirst().inGrams() - right.left().inGrams()),
+                "That is the water which is gone by now, not all that was there.");
+        work.slip(
+                Slip.DRY_FOR_LEFT,
                 WATER_NOW,
                 () -> Mass.ofGrams(right.atFirst().inGrams() - right.left().inGrams()),
                 "That is the water which is gone, not the water which is left.");

@@ -34,6 +34,7 @@ class CompareWaterTest {
         assertThat(wrong(outcome, Slip.TARE_LEFT_IN, "waterNow")).isCloseTo(140, within(1e-9));
         assertThat(wrong(outcome, Slip.TARE_LEFT_IN, "shareLeft")).isCloseTo(53.84615, within(1e-5));
         assertThat(wrong(outcome, Slip.DRY_FOR_LEFT, "shareLeft")).isCloseTo(75, within(1e-9));
+        assertThat(wrong(outcome, Slip.DRY_FOR_LEFT, "waterAtFirst")).isCloseTo(120, within(1e-9));
         assertThat(wrong(outcome, Slip.DRY_FOR_LEFT, "waterNow")).isCloseTo(120, within(1e-9));
         assertThat(wrong(outcome, Slip.WRONG_WHOLE, "shareLeft")).isCloseTo(14.28571, within(1e-5));
         assertThat(wrong(outcome, Slip.DRY_LEFT_IN, "shareLeft")).isCloseTo(70, within(1e-9));
