@@ -9,6 +9,8 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
 import org.riseandgel.account.Roles;
 import org.riseandgel.account.Viewer;
@@ -22,11 +24,13 @@ import org.riseandgel.platform.web.SeeOther;
 public class CheckPages {
     private final Checks checks;
     private final SittingDesk desk;
+    private final WaitingChecks waiting;
     private final Viewer viewer;
 
-    CheckPages(Checks checks, SittingDesk desk, Viewer viewer) {
+    CheckPages(Checks checks, SittingDesk desk, WaitingChecks waiting, Viewer viewer) {
         this.checks = checks;
         this.desk = desk;
+        this.waiting = waiting;
         this.viewer = viewer;
     }
 
@@ -55,8 +59,9 @@ public class CheckPages {
     @Path("/{check}/begin")
     public Response begin(@RestPath String check) {
         Check found = checks.find(check).orElseThrow(NotFoundException::new);
-        return desk.begin(viewer.getId(), found)
-                .map(sitting -> SeeOther.page("/sittings/" + sitting + "/items/next"))
+        Optional<UUID> begun = desk.begin(viewer.getId(), found);
+        waiting.forget(viewer.getId());
+        return begun.map(sitting -> SeeOther.page("/sittings/" + sitting + "/items/next"))
                 .orElseGet(() -> notNow(sheet(check)));
     }
 

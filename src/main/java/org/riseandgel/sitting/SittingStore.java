@@ -119,6 +119,17 @@ class SittingStore {
         return asked;
     }
 
+    /** When a sitting was begun, at which check, and whether it is open. */
+    record Begun(String check, Instant at, boolean open) {}
+
+    /** All beginnings of a person. */
+    List<Begun> begun(UUID person) {
+        return sql.list(
+                "SELECT check_id, started_at, handed_in_at IS NULL AS open FROM sitting WHERE person_id = ?",
+                row -> new Begun(row.text("check_id"), row.instant("started_at"), row.flag("open")),
+                person);
+    }
+
     /** The exercises of the person's open sittings. */
     Set<String> askedNow(UUID person) {
         return new HashSet<>(sql.list(
