@@ -79,10 +79,12 @@ public class BoardPages {
         boolean past = problems.isEmpty()
                 && (when.instant().isPresent() || knew.instant().isPresent());
         BoardView view = past
-                ? BoardView.of(register.board(when.instant().orElse(null), knew.instant().orElse(null)), true)
+                ? BoardView.of(
+                        register.board(
+                                when.instant().orElse(null), knew.instant().orElse(null)),
+                        true)
                 : BoardView.of(register.board(null, null), false);
-        List<Reminders.Ending> endings =
-                past ? List.of() : reminders.all(LocalDate.ofInstant(now, settings.zone()));
+        List<Reminders.Ending> endings = past ? List.of() : reminders.all(LocalDate.ofInstant(now, settings.zone()));
         return Response.status(problems.isEmpty() ? Response.Status.OK.getStatusCode() : UNPROCESSABLE)
                 .entity(Templates.board(view, endings, when.typed(), knew.typed(), List.copyOf(problems)))
                 .build();

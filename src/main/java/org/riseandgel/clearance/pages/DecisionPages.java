@@ -104,6 +104,7 @@ public class DecisionPages {
 
     /** Suspends in everything. */
     @POST
+    @RolesAllowed({Roles.INSTRUCTOR, Roles.SAFETY_LEAD})
     @Path("suspend")
     public Response suspendAll(
             @RestPath UUID person,
@@ -127,6 +128,7 @@ public class DecisionPages {
     }
 
     @POST
+    @RolesAllowed({Roles.INSTRUCTOR, Roles.SAFETY_LEAD})
     @Path("{scope}/grant")
     public Response grant(
             @RestPath UUID person, @RestPath UUID scope, @RestForm @DefaultValue("") String countersigner) {
@@ -141,6 +143,7 @@ public class DecisionPages {
     }
 
     @POST
+    @RolesAllowed({Roles.INSTRUCTOR, Roles.SAFETY_LEAD})
     @Path("{scope}/reinstate")
     public Response reinstate(
             @RestPath UUID person,
@@ -158,6 +161,7 @@ public class DecisionPages {
     }
 
     @POST
+    @RolesAllowed({Roles.INSTRUCTOR, Roles.SAFETY_LEAD})
     @Path("{scope}/suspend")
     public Response suspend(
             @RestPath UUID person,
@@ -173,6 +177,7 @@ public class DecisionPages {
     }
 
     @POST
+    @RolesAllowed({Roles.INSTRUCTOR, Roles.SAFETY_LEAD})
     @Path("{scope}/withdraw")
     public Response withdraw(
             @RestPath UUID person,
@@ -239,7 +244,8 @@ public class DecisionPages {
                 .map(Register.BoardRow::standing)
                 .findFirst()
                 .orElse(null);
-        boolean suspended = standing != null && isSuspension(standing.firstReason().orElse(null));
+        boolean suspended =
+                standing != null && isSuspension(standing.firstReason().orElse(null));
         boolean countersigned = !typed.countersigner().isBlank();
         Judgement judgement = suspended
                 ? decisions.mayReinstate(viewer.getId(), person.id(), scope.id(), countersigned)

@@ -24,7 +24,8 @@ record Moment(String typed, Optional<Instant> instant) {
                     .withLaterOffsetAtOverlap()
                     .toInstant();
             if (read.isAfter(now)) {
-                problems.add(new Problem(field, "Give a moment that has passed; the register does not know what comes."));
+                problems.add(
+                        new Problem(field, "Give a moment that has passed; the register does not know what comes."));
                 return new Moment(typed, Optional.empty());
             }
             return new Moment(typed, Optional.of(read));
