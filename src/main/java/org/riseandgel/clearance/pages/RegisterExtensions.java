@@ -33,7 +33,7 @@ final class RegisterExtensions {
         return standing.status() == Status.SUPERVISED_ONLY ? "begun" : "wrong";
     }
 
-    static boolean isHolding(Standing standing) {
+    static boolean holding(Standing standing) {
         return standing.status() != Status.NOT_CLEARED;
     }
 
