@@ -6,6 +6,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
+import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.clearance.Place;
@@ -29,6 +30,7 @@ class RegisterBrowserTest {
 
     @Test
     void everyPageOfTheRegisterFitsAPhone() {
+        SoftAssertions problems = new SoftAssertions();
         for (ColorScheme theme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
             try (Visitor visitor = Visitor.onPhone(base, theme).signInAs("piet")) {
                 for (String path : List.of(
@@ -42,14 +44,17 @@ class RegisterBrowserTest {
                         "/door/" + PLACE + "?person=" + DemoPeople.DARIUS + "&task=dose")) {
                     visitor.open(path);
                     String where = theme + " " + path;
-                    assertThat(visitor.barriers()).as("axe on %s", where).isEmpty();
-                    assertThat(visitor.scrollsSideways())
+                    problems.assertThat(visitor.barriers())
+                            .as("axe on %s", where)
+                            .isEmpty();
+                    problems.assertThat(visitor.scrollsSideways())
                             .as("%s scrolls sideways", where)
                             .isFalse();
                 }
-                assertThat(visitor.complaints()).isEmpty();
+                problems.assertThat(visitor.complaints()).isEmpty();
             }
         }
+        problems.assertAll();
     }
 
     /** Letters of 1/200 of the distance can be read; two metres ask for 10 mm, which is 38 px of a CSS inch of 96. */
