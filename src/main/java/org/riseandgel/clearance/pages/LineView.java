@@ -27,7 +27,7 @@ public record LineView(
         boolean singleInstructor,
         boolean appealable) {
     static LineView of(PersonRecord.RecordLine line) {
-        String words = line.kind().replace('-', ' ');
+        String words = line.kind().replace('-', ' ').replaceAll("\\bsds\\b", "SDS");
         return new LineView(
                 line.number(),
                 line.id(),
