@@ -129,6 +129,12 @@ class AccessMatrixTest {
         MATRIX.put("GET /practice/examples/{exercise}", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/look-up", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/seen", LEARNING);
+        MATRIX.put("GET /simulations", LEARNING);
+        MATRIX.put("GET /simulations/{simulation}", LEARNING);
+        MATRIX.put("POST /simulations/{simulation}/begin", LEARNING);
+        MATRIX.put("GET /simulations/runs/{run}", LEARNING);
+        MATRIX.put("POST /simulations/runs/{run}/choose", LEARNING);
+        MATRIX.put("POST /simulations/runs/{run}/go-on", LEARNING);
 
         MATRIX.put("GET /checks", SITTING);
         MATRIX.put("GET /checks/{check}", SITTING);
