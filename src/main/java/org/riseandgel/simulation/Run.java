@@ -15,7 +15,7 @@ import org.riseandgel.course.Simulation.Outcome;
  * @param endedAt when it came to an end or was left; null while it is open
  * @param ending the scene at which it ended; null while it is open, and when it was left
  */
-record Run(
+public record Run(
         UUID id,
         UUID person,
         String simulation,
@@ -31,7 +31,7 @@ record Run(
     }
 
     /** A choice that was made, in the words that were shown. */
-    record Step(
+    public record Step(
             int number,
             String scene,
             String sceneTitle,
@@ -44,7 +44,7 @@ record Run(
             Instant chosenAt,
             boolean late) {
         /** How many seconds it took. */
-        long seconds() {
+        public long seconds() {
             return chosenAt.getEpochSecond() - shownAt.getEpochSecond();
         }
     }
@@ -54,11 +54,11 @@ record Run(
                 UUID.randomUUID(), person, simulation.id(), simulation.title(), timed, now, now, null, null, List.of());
     }
 
-    boolean isOpen() {
+    public boolean isOpen() {
         return endedAt == null;
     }
 
-    int nextNumber() {
+    public int nextNumber() {
         return steps.size() + 1;
     }
 
@@ -73,7 +73,7 @@ record Run(
                 : now.scene(steps.get(steps.size() - 1).leadsTo());
     }
 
-    long safe() {
+    public long safe() {
         return steps.stream().filter(step -> step.outcome() == Outcome.SAFE).count();
     }
 }
