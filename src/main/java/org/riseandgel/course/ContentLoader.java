@@ -185,11 +185,12 @@ final class ContentLoader {
     /** A course may have no simulations. */
     private List<Simulation> simulations(Course course) {
         List<String> skills = course.skills().stream().map(Skill::id).toList();
+        Set<String> seen = new HashSet<>();
         return files.files().stream()
-                .filter(file -> file.path().equals(SimulationsParser.FILE))
-                .findFirst()
-                .map(file -> SimulationsParser.parse(file.text(), skills, report(file.path())))
-                .orElse(List.of());
+                .filter(file -> SimulationsParser.reads(file.path()))
+                .sorted(Comparator.comparing(ContentFile::path))
+                .flatMap(file -> SimulationsParser.parse(file.text(), skills, seen, report(file.path())).stream())
+                .toList();
     }
 
     private Problems report(String file) {

@@ -17,9 +17,12 @@ import org.riseandgel.course.Simulation.Outcome;
 import org.riseandgel.course.Simulation.Scene;
 import org.riseandgel.exercise.Problems;
 
-/** Reads {@code lessons/simulations.yaml}, and finds scenes that lead nowhere or that nobody can come to. */
+/**
+ * Reads {@code lessons/simulations.yaml} and {@code lessons/simulations-<name>.yaml}, and finds scenes that lead nowhere or
+ * that nobody can come to.
+ */
 final class SimulationsParser {
-    static final String FILE = "lessons/simulations.yaml";
+    private static final Pattern FILE = Pattern.compile("lessons/simulations(-[a-z0-9-]+)?\\.yaml");
     private static final Pattern ID = Pattern.compile("[a-z][a-z0-9-]{0,59}");
     private static final List<String> WORDS = List.of("DANGER", "WARNING", "CAUTION", "NOTICE");
     private static final int FEWEST = 3;
@@ -35,16 +38,25 @@ final class SimulationsParser {
         this.skills = skills;
     }
 
-    /** Reads the simulations of a course; the skills are those of the course. */
-    static List<Simulation> parse(String text, List<String> skills, Problems problems) {
+    /** Whether a file of that path has simulations in it. */
+    static boolean reads(String path) {
+        return FILE.matcher(path).matches();
+    }
+
+    /**
+     * Reads the simulations of a file.
+     *
+     * @param skills those of the course
+     * @param seen ids that other files have used; those of this file are added
+     */
+    static List<Simulation> parse(String text, List<String> skills, Set<String> seen, Problems problems) {
         return Fields.read(text, 0, "simulations.yaml", problems)
-                .map(new SimulationsParser(skills)::simulations)
+                .map(fields -> new SimulationsParser(skills).simulations(fields, seen))
                 .orElse(List.of());
     }
 
-    private List<Simulation> simulations(Fields fields) {
+    private List<Simulation> simulations(Fields fields, Set<String> seen) {
         List<Simulation> simulations = new ArrayList<>();
-        Set<String> seen = new HashSet<>();
         for (Fields group : fields.groups("simulations")) {
             simulations.add(simulation(group, seen));
         }

@@ -7,11 +7,11 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.SchoolFounded;
+import org.riseandgel.course.Content;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.course.Simulation;
 import org.riseandgel.course.Simulation.Choice;
@@ -23,6 +23,7 @@ import org.riseandgel.course.Simulation.Scene;
 class DemoSimulations {
     private static final int AFTER_PEOPLE = 210;
     private static final int SECONDS_PER_SCENE = 40;
+    private static final int MANY = 30;
 
     private final CourseContent content;
     private final Simulations simulations;
@@ -36,12 +37,12 @@ class DemoSimulations {
         this.clock = clock;
     }
 
-    /** A course of the school's own may have other simulations or none; then these are played as far as they go. */
+    /** A course of the school's own may have other simulations or none; then nobody played. */
     void fill(@Observes @Priority(AFTER_PEOPLE) SchoolFounded founded) {
-        List<Simulation> all = content.current().simulations();
-        if (founded.demo() && !all.isEmpty()) {
-            play(DemoPeople.BASTIAN, all.get(0), 6, Integer.MAX_VALUE, 3);
-            play(DemoPeople.ESME, all.get(all.size() - 1), 1, 2, 2);
+        if (founded.demo()) {
+            Content now = content.current();
+            now.simulation("weigh-out").ifPresent(one -> play(DemoPeople.BASTIAN, one, 6, MANY, 3));
+            now.simulation("spill").ifPresent(one -> play(DemoPeople.ESME, one, 1, 2, 3));
         }
     }
 

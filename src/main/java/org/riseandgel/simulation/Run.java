@@ -26,7 +26,7 @@ public record Run(
         Instant endedAt,
         String ending,
         List<Step> steps) {
-    Run {
+    public Run {
         steps = List.copyOf(steps);
     }
 
