@@ -194,6 +194,10 @@ class EvidencePagesTest {
         typed.put("when", "2999-01-01T10:00");
         assertThat(ines.post(evidence(cast, "training"), typed).page().select("#when-error"))
                 .hasSize(1);
+        typed.remove("when");
+        typed.remove("trainer");
+        assertThat(ines.post(evidence(cast, "training"), typed).page().select("#trainer-error"))
+                .hasSize(1);
         assertThat(lines(cast.learner())).isEmpty();
     }
 
