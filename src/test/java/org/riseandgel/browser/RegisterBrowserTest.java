@@ -2,105 +2,72 @@ package org.riseandgel.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Locator;
-import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
+import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.clearance.Place;
+import org.riseandgel.clearance.rule.Form;
+import org.riseandgel.clearance.rule.Substance;
 
-/** The register's forms on a phone, by day and by night, for everybody who fills them in. */
+/** Register and door on a phone and from two metres. */
 @QuarkusTest
 @NeedsBrowser
 class RegisterBrowserTest {
+    private static final String PLACE = new Place(
+                    new Substance("Sodium hexafluorosilicate", "16893-85-9", "Supplier A"),
+                    Form.DISPERSION,
+                    "Foaming room")
+            .id()
+            .toString();
     private static final String SCOPE = "00000000-0000-4000-8000-0000000000c9";
-    private static final String SHEET = "00000000-0000-4000-8000-0000000000d3";
-
-    /** Who opens what. */
-    private static final Map<String, List<String>> PAGES = Map.of(
-            "ines",
-            List.of(
-                    "/register/people/" + DemoPeople.FINTAN,
-                    "/register/evidence/" + DemoPeople.FINTAN,
-                    "/register/evidence/" + DemoPeople.FINTAN + "/training",
-                    "/register/evidence/" + DemoPeople.FINTAN + "/equipment",
-                    "/register/evidence/" + DemoPeople.FINTAN + "/fit-for-task",
-                    "/register/observe/" + DemoPeople.FINTAN + "/" + SCOPE + "/spill-response"),
-            "piet",
-            List.of(
-                    "/register/evidence/" + DemoPeople.FINTAN + "/age",
-                    "/register/evidence/" + DemoPeople.FINTAN + "/age-exception"),
-            "fintan",
-            List.of("/register/mine", "/register/sheets/" + SHEET));
 
     @TestHTTPResource
     String base;
 
     @Test
-    void byDay() {
-        PAGES.forEach((name, pages) -> look(ColorScheme.LIGHT, name, pages));
-    }
-
-    @Test
-    void byNight() {
-        PAGES.forEach((name, pages) -> look(ColorScheme.DARK, name, pages));
-    }
-
-    @Test
-    void aPracticalThatMissesAStepLeadsToItOnAPhone() {
-        try (Visitor ines = Visitor.onPhone(base, ColorScheme.LIGHT).signInAs("ines")) {
-            ines.open("/register/observe/" + DemoPeople.ESME + "/" + SCOPE + "/spill-response");
-            List<Locator> first =
-                    ines.find("fieldset.panel label:has-text('Unprompted')").all();
-            first.subList(1, first.size()).forEach(Locator::click);
-            ines.find("label:has-text('an inert stand-in')").click();
-            ines.find("#how").selectOption("DEMONSTRATION");
-            ines.find("main form button[type=submit]").click();
-            look(ines);
-            ines.find(".error-summary a").first().click();
-            assertThat(ines.page().evaluate("() => document.activeElement.id")).isEqualTo("step-stop");
-            ines.find("#step-stop").check();
-            ines.find("main form button[type=submit]").click();
-            assertThat(ines.find(".done").innerText()).isEqualTo("It is on record.");
-            look(ines);
-        }
-        try (Visitor esme = Visitor.onPhone(base, ColorScheme.DARK).signInAs("esme")) {
-            esme.open("/register/mine");
-            look(esme);
-            esme.find("button:has-text('I have seen this')").click();
-            assertThat(esme.find(".done").innerText()).contains("you have seen it");
-        }
-    }
-
-    private void look(ColorScheme theme, String name, List<String> pages) {
-        try (Visitor visitor = Visitor.onPhone(base, theme).signInAs(name)) {
-            for (String page : pages) {
-                visitor.open(page);
-                look(visitor);
-                String folder = System.getProperty("pictures");
-                if (folder != null) {
-                    visitor.page()
-                            .screenshot(new Page.ScreenshotOptions()
-                                    .setFullPage(true)
-                                    .setPath(Path.of(
-                                            folder,
-                                            theme
-                                                    + page.replaceAll("[0-9a-f-]{36}", "x")
-                                                            .replace('/', '-') + ".png")));
+    void everyPageOfTheRegisterFitsAPhone() {
+        SoftAssertions problems = new SoftAssertions();
+        for (ColorScheme theme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            try (Visitor visitor = Visitor.onPhone(base, theme).signInAs("piet")) {
+                for (String path : List.of(
+                        "/register",
+                        "/register/mine",
+                        "/register/people/" + DemoPeople.CELESTE,
+                        "/register/people/" + DemoPeople.BASTIAN + "/" + SCOPE,
+                        "/door",
+                        "/door/" + PLACE + "/list",
+                        "/door/" + PLACE + "?person=" + DemoPeople.CELESTE + "&task=clean",
+                        "/door/" + PLACE + "?person=" + DemoPeople.DARIUS + "&task=dose")) {
+                    visitor.open(path);
+                    String where = theme + " " + path;
+                    problems.assertThat(visitor.barriers())
+                            .as("axe on %s", where)
+                            .isEmpty();
+                    problems.assertThat(visitor.scrollsSideways())
+                            .as("%s scrolls sideways", where)
+                            .isFalse();
                 }
+                problems.assertThat(visitor.complaints()).isEmpty();
             }
-            assertThat(visitor.complaints()).isEmpty();
         }
+        problems.assertAll();
     }
 
-    private static void look(Visitor visitor) {
-        String where = visitor.page().url();
-        assertThat(visitor.find("h1").count()).as("a heading on %s", where).isEqualTo(1);
-        assertThat(visitor.barriers()).as("axe on %s", where).isEmpty();
-        assertThat(visitor.scrollsSideways()).as("%s scrolls sideways", where).isFalse();
+    /** Letters of 1/200 of the distance can be read; two metres ask for 10 mm, which is 38 px of a CSS inch of 96. */
+    @Test
+    void theAnswerAtTheDoorIsLargeEnoughForTwoMetres() {
+        try (Visitor visitor = Visitor.at(base).signInAs("ines")) {
+            visitor.open("/door/" + PLACE + "?person=" + DemoPeople.CELESTE + "&task=clean");
+            assertThat(visitor.find(".told h2").innerText().strip()).isEqualTo("No");
+            for (String what : List.of(".told h2", ".told .who-told")) {
+                Object size = visitor.page()
+                        .evaluate("s => parseFloat(getComputedStyle(document.querySelector(s)).fontSize)", what);
+                assertThat(((Number) size).doubleValue()).as(what).isGreaterThan(38 / 0.7);
+            }
+        }
     }
 }
