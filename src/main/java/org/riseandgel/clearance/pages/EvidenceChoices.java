@@ -153,7 +153,7 @@ class EvidenceChoices {
         };
     }
 
-    private static String key(Substance substance) {
+    static String key(Substance substance) {
         return String.join("|", substance.cas(), substance.supplier(), substance.name());
     }
 }

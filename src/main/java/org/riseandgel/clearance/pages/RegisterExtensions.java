@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.TaskWords;
 import org.riseandgel.clearance.Words;
+import org.riseandgel.clearance.rule.Act;
 import org.riseandgel.clearance.rule.Checklist;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.NeedResult;
@@ -62,6 +63,14 @@ final class RegisterExtensions {
             case KNOWLEDGE_PASSED -> "knowledge shown";
             case OBSERVED -> "observed";
             case DECIDED -> "decided";
+        };
+    }
+
+    static String actWord(Act act) {
+        return switch (act) {
+            case TRAIN -> "train";
+            case OBSERVE -> "observe";
+            case DECIDE -> "decide";
         };
     }
 
