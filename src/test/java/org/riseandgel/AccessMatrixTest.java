@@ -58,6 +58,8 @@ class AccessMatrixTest {
     private static final Set<Who> TEACHING = EnumSet.of(Who.INSTRUCTOR, Who.OFFICE);
     private static final Set<Who> OFFICE = EnumSet.of(Who.OFFICE);
     private static final Set<Who> DECIDING = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD);
+    private static final Set<Who> LEADING = EnumSet.of(Who.SAFETY_LEAD);
+    private static final Set<Who> KEEPING = EnumSet.of(Who.SAFETY_LEAD, Who.OFFICE);
     private static final Set<Who> STAFF = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
 
     private static final Place DOOR = new Place(
@@ -153,6 +155,17 @@ class AccessMatrixTest {
         MATRIX.put("GET /register/sheets/{revision}", SIGNED_IN);
         MATRIX.put("GET /register/sheets/{revision}/file", SIGNED_IN);
         MATRIX.put("POST /register/sheets/{revision}/read", SIGNED_IN);
+        MATRIX.put("GET /register/settings", STAFF);
+        MATRIX.put("POST /register/settings/policy", LEADING);
+        MATRIX.put("GET /register/settings/scopes", LEADING);
+        MATRIX.put("POST /register/settings/scopes", LEADING);
+        MATRIX.put("POST /register/settings/scopes/close", LEADING);
+        MATRIX.put("GET /register/settings/sheets", STAFF);
+        MATRIX.put("POST /register/settings/sheets", LEADING);
+        MATRIX.put("GET /register/settings/people", STAFF);
+        MATRIX.put("POST /register/settings/people/give", KEEPING);
+        MATRIX.put("POST /register/settings/people/end", DECIDING);
+        MATRIX.put("POST /register/settings/people/training", DECIDING);
         MATRIX.put("GET /register/evidence/{person}", DECIDING);
         MATRIX.put("GET /register/evidence/{person}/{what}", DECIDING);
         MATRIX.put("POST /register/evidence/{person}/{what}", DECIDING);
@@ -359,7 +372,9 @@ class AccessMatrixTest {
         }
         Map<String, String> fields =
                 Map.of("part", path.contains("/office/") ? "learns" : "1", "person", values.get("{member}"));
-        boolean withFile = route.contains("/import") || route.endsWith("-mesh");
+        boolean withFile = route.contains("/import")
+                || route.endsWith("-mesh")
+                || route.endsWith("POST /register/settings/sheets");
         return withFile ? visitor.postMultipart(path, fields) : visitor.post(path, fields);
     }
 

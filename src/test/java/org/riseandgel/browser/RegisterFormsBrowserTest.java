@@ -32,6 +32,10 @@ class RegisterFormsBrowserTest {
                     "/register/observe/" + DemoPeople.FINTAN + "/" + SCOPE + "/spill-response"),
             "piet",
             List.of(
+                    "/register/settings",
+                    "/register/settings/scopes",
+                    "/register/settings/sheets",
+                    "/register/settings/people",
                     "/register/evidence/" + DemoPeople.FINTAN + "/age",
                     "/register/evidence/" + DemoPeople.FINTAN + "/age-exception"),
             "fintan",
@@ -81,7 +85,7 @@ class RegisterFormsBrowserTest {
             for (String page : pages) {
                 visitor.open(page);
                 look(visitor);
-                String folder = System.getProperty("pictures");
+                String folder = System.getenv("PICTURES");
                 if (folder != null) {
                     visitor.page()
                             .screenshot(new Page.ScreenshotOptions()
