@@ -91,13 +91,17 @@ final class Visitor implements AutoCloseable {
 
     /** What axe finds on the open page, as text; empty when it finds nothing. */
     List<String> barriers() {
-        return new AxeBuilder(page)
-                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-                        .analyze()
-                        .getViolations()
-                        .stream()
-                        .map(Visitor::words)
-                        .toList();
+        return found(new AxeBuilder(page)
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice")));
+    }
+
+    /** What axe finds about colours alone, for a page that was looked at whole in the other theme. */
+    List<String> barriersOfColour() {
+        return found(new AxeBuilder(page).withRules(List.of("color-contrast", "link-in-text-block")));
+    }
+
+    private static List<String> found(AxeBuilder axe) {
+        return axe.analyze().getViolations().stream().map(Visitor::words).toList();
     }
 
     private static String words(Rule rule) {
