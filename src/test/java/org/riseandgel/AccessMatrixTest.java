@@ -72,6 +72,15 @@ class AccessMatrixTest {
         MATRIX.put("GET /account/password", SIGNED_IN);
         MATRIX.put("POST /account/password", SIGNED_IN);
 
+        MATRIX.put("GET /account/tokens", SIGNED_IN);
+        MATRIX.put("POST /account/tokens", SIGNED_IN);
+        MATRIX.put("GET /account/tokens/{id}", SIGNED_IN);
+        MATRIX.put("POST /account/tokens/{id}/end", SIGNED_IN);
+        MATRIX.put("GET /account/calendar", SIGNED_IN);
+        MATRIX.put("POST /account/calendar", SIGNED_IN);
+        MATRIX.put("POST /account/calendar/end", SIGNED_IN);
+        MATRIX.put("GET /calendar/{secret}.ics", PUBLIC);
+
         MATRIX.put("GET /course", SIGNED_IN);
         MATRIX.put("GET /course/{stage}/{lesson}", SIGNED_IN);
         MATRIX.put("POST /course/{stage}/{lesson}/{kind}", SIGNED_IN);
@@ -142,6 +151,7 @@ class AccessMatrixTest {
                                 + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
         values.put("{person}", DemoPeople.BASTIAN.toString());
         values.put("{part}", "1");
+        values.put("{secret}", "a".repeat(43));
     }
 
     @AfterEach
@@ -248,6 +258,8 @@ class AccessMatrixTest {
             path = path.replace("{id}", values.get("{cohort}"));
         } else if (path.startsWith("/account/sign-ins/{id}")) {
             path = path.replace("{id}", who == Who.NOBODY ? UUID.randomUUID().toString() : spareSignIn(who));
+        } else if (path.startsWith("/account/tokens/{id}")) {
+            path = path.replace("{id}", who == Who.NOBODY ? UUID.randomUUID().toString() : ownToken(who));
         } else if (path.startsWith("/bench/{id}") || path.startsWith("/api/v1/bench/{id}")) {
             path = path.replace("{id}", "foam-density");
         } else if (path.endsWith("/answers/{draw}/{part}")) {
@@ -308,6 +320,14 @@ class AccessMatrixTest {
         return one("SELECT s.public_id::text FROM sign_in s JOIN person_role r USING (person_id) WHERE r.role = '"
                 + role(who) + "' AND s.ended_at IS NULL AND s.person_id = '" + firstOf(who)
                 + "' ORDER BY s.created_at DESC, s.public_id LIMIT 1");
+    }
+
+    /** A token of this person's own. */
+    private String ownToken(Who who) {
+        String id = UUID.randomUUID().toString();
+        run("INSERT INTO access_token (id, id_hash, person_id, name, scopes, created_at, ends_at) VALUES ('" + id
+                + "', '" + id + "', '" + firstOf(who) + "', 'spare', '{bench}', now(), now() + interval '1 day')");
+        return id;
     }
 
     private static UUID firstOf(Who who) {

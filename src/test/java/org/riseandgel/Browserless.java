@@ -140,6 +140,21 @@ public final class Browserless {
                 .POST(BodyPublishers.ofString(json)));
     }
 
+    /** Asks with an access token, as a program does: no cookie, no Origin. */
+    public Answer getWithToken(String path, String accessToken) {
+        return send(HttpRequest.newBuilder(URI.create(base + path))
+                .header("Authorization", "Bearer " + accessToken)
+                .GET());
+    }
+
+    /** Sends JSON with an access token, as a program does. */
+    public Answer postJsonWithToken(String path, String json, String accessToken) {
+        return send(HttpRequest.newBuilder(URI.create(base + path))
+                .header("Authorization", "Bearer " + accessToken)
+                .header("Content-Type", "application/json")
+                .POST(BodyPublishers.ofString(json)));
+    }
+
     /** The token that forms of this browser carry. */
     public String token() {
         if (token == null) {

@@ -1,11 +1,9 @@
 package org.riseandgel.account.signin;
 
 import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.Base64;
+import org.riseandgel.platform.web.Secret;
 
 /** The random id in the cookie: 128 bits in URL-safe base64. The server keeps only its SHA-256 (FIPS 180-4). */
 final class SignInId {
@@ -27,11 +25,7 @@ final class SignInId {
     }
 
     static byte[] hash(String id) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(id.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("SHA-256 is missing from this Java", e);
-        }
+        return Secret.hash(id);
     }
 
     /** The hash as something that can be compared and used as a key. */

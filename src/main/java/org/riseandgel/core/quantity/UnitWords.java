@@ -48,10 +48,12 @@ final class UnitWords {
             entry(Unit.GRAM_PER_LITRE, "g/L g/l grams_per_litre grams_per_liter"),
             entry(Unit.MILLIGRAM_PER_CUBIC_METRE, "mg/m3 milligrams_per_cubic_metre milligrams_per_cubic_meter"),
             entry(Unit.POUND_PER_CUBIC_FOOT, "pcf lb/ft3 lbs/ft3 lb/cu_ft lbs/cu_ft pounds_per_cubic_foot"),
-            entry(Unit.DEGREE_CELSIUS, "°C C Cel deg_C degC degree_C degrees_C degree_Celsius degrees_Celsius Celsius"),
+            entry(
+                    Unit.DEGREE_CELSIUS,
+                    "°C °_C C Cel deg_C degC degree_C degrees_C degree_Celsius degrees_Celsius Celsius"),
             entry(
                     Unit.DEGREE_FAHRENHEIT,
-                    "°F F deg_F degF degree_F degrees_F degree_Fahrenheit degrees_Fahrenheit Fahrenheit"),
+                    "°F °_F F deg_F degF degree_F degrees_F degree_Fahrenheit degrees_Fahrenheit Fahrenheit"),
             entry(Unit.KELVIN, "K kelvin kelvins"),
             entry(Unit.SECOND, "s sec secs second seconds"),
             entry(Unit.MINUTE, "min mins minute minutes"),

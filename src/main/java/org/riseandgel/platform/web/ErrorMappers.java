@@ -13,6 +13,9 @@ import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 public class ErrorMappers {
     private static final Logger LOG = Logger.getLogger(ErrorMappers.class);
     private static final int RETRY_AFTER_SECONDS = 30;
+    private static final int TOO_LARGE = 413;
+    /** How the form reader of the library begins to say it; it has no exception of its own for that. */
+    private static final String TOO_MANY_FIELDS = "Param limit of ";
 
     private final ErrorPages pages;
 
@@ -49,8 +52,17 @@ public class ErrorMappers {
 
     @ServerExceptionMapper
     public Response broken(Throwable e) {
+        if (isFormOfTooManyFields(e)) {
+            return pages.refused(TOO_LARGE);
+        }
         String incident = UUID.randomUUID().toString().substring(0, 8);
         LOG.errorf(e, "Incident %s", incident);
         return pages.broken(incident);
+    }
+
+    private static boolean isFormOfTooManyFields(Throwable e) {
+        return e.getClass() == RuntimeException.class
+                && e.getMessage() != null
+                && e.getMessage().startsWith(TOO_MANY_FIELDS);
     }
 }

@@ -1,5 +1,6 @@
 package org.riseandgel.platform.web;
 
+import io.quarkus.security.identity.SecurityIdentity;
 import io.vertx.core.http.HttpServerRequest;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.container.ContainerRequestContext;
@@ -14,22 +15,35 @@ import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveContainerRequestCo
 
 /** What every request that may change something must show: that it comes from a page of this server. */
 public class RequestGuards {
+    /** Attribute of an identity that came with a token of its own and not with a cookie. */
+    public static final String BY_TOKEN = "byToken";
+
     private static final Set<String> SAFE = Set.of("GET", "HEAD", "OPTIONS");
 
     private final Caller caller;
     private final FormToken formToken;
     private final ErrorPages pages;
+    private final SecurityIdentity identity;
 
-    RequestGuards(Caller caller, FormToken formToken, ErrorPages pages) {
+    RequestGuards(Caller caller, FormToken formToken, ErrorPages pages, SecurityIdentity identity) {
         this.caller = caller;
         this.formToken = formToken;
         this.pages = pages;
+        this.identity = identity;
+    }
+
+    /**
+     * Whether a request shows by itself who sends it. No browser adds such a token on its own, so another site cannot
+     * make one send it.
+     */
+    public static boolean isByToken(SecurityIdentity identity) {
+        return Boolean.TRUE.equals(identity.getAttribute(BY_TOKEN));
     }
 
     /** Refuses a changing request that another site sent. */
     @ServerRequestFilter(priority = 100)
     public Optional<Response> fromThisSite(ContainerRequestContext context, RoutingContext routing) {
-        boolean fine = SAFE.contains(context.getMethod()) || isSameOrigin(routing.request());
+        boolean fine = isHarmless(context.getMethod()) || isSameOrigin(routing.request());
         return fine ? Optional.empty() : Optional.of(pages.foreignOrigin());
     }
 
@@ -37,8 +51,12 @@ public class RequestGuards {
     @ServerRequestFilter(priority = 200)
     @WithFormRead
     public Optional<Response> withToken(ResteasyReactiveContainerRequestContext context) {
-        boolean fine = SAFE.contains(context.getMethod()) || formToken.isRight(tokenOf(context));
+        boolean fine = isHarmless(context.getMethod()) || formToken.isRight(tokenOf(context));
         return fine ? Optional.empty() : Optional.of(pages.formOutOfDate());
+    }
+
+    private boolean isHarmless(String method) {
+        return SAFE.contains(method) || isByToken(identity);
     }
 
     private String tokenOf(ResteasyReactiveContainerRequestContext context) {

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -202,6 +204,17 @@ class SignInTest {
                                 "/sign-in", Map.of("name", NAME, "password", PASSWORD, "form-token", foreign))
                         .status())
                 .isEqualTo(400);
+        assertThat(browser.cookie("rg-sign-in")).isEmpty();
+    }
+
+    @Test
+    void aFormOfTenThousandFieldsIsTooLargeAndBreaksNothing() {
+        Map<String, String> fields = new HashMap<>(Map.of("name", NAME, "password", PASSWORD));
+        IntStream.range(0, 10_000).forEach(i -> fields.put("field" + i, "x"));
+        Browserless browser = Browserless.anonymous();
+        Answer answer = browser.post("/sign-in", fields);
+        assertThat(answer.status()).isEqualTo(413);
+        assertThat(answer.page().text()).contains("too large").contains("Nothing was changed");
         assertThat(browser.cookie("rg-sign-in")).isEmpty();
     }
 
