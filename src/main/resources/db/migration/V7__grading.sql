@@ -245,7 +245,7 @@ BEGIN
                 closes_at, changed_by, changed_at, published_by, published_at, withdrawn_by, withdrawn_at,
                 withdrawn_reason)
             ON graded_set TO "${app_role}";
-        GRANT SELECT, INSERT, UPDATE (place, items, weight, ranges), DELETE ON graded_line TO "${app_role}";
+        GRANT SELECT, INSERT, DELETE ON graded_line TO "${app_role}";
         GRANT SELECT, INSERT ON graded_pool, graded_extension, graded_item, graded_mark_change TO "${app_role}";
         GRANT SELECT, INSERT, UPDATE (handed_in_at) ON graded_work TO "${app_role}";
         GRANT SELECT, INSERT,

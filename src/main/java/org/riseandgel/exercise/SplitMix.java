@@ -8,17 +8,17 @@ package org.riseandgel.exercise;
  * generators", 2014. It is written out here because a stored seed must give the same draw on every Java release, and
  * because all 64 bits of the seed count.
  */
-final class SplitMix {
+public final class SplitMix {
     private static final long STEP = 0x9E3779B97F4A7C15L;
 
     private long state;
 
-    SplitMix(long seed) {
+    public SplitMix(long seed) {
         state = seed;
     }
 
     /** The next 64 bits. */
-    long next() {
+    public long next() {
         state += STEP;
         long z = state;
         z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
@@ -27,7 +27,7 @@ final class SplitMix {
     }
 
     /** A number from 0 to bound − 1; for bounds of some thousands no value is favoured by more than one in 10¹⁵. */
-    int below(int bound) {
+    public int below(int bound) {
         return (int) Long.remainderUnsigned(next(), bound);
     }
 }
