@@ -25,7 +25,9 @@ public final class Answers {
 
     /** What was read, to be looked at before it is handed in; empty for a choice, which can be seen as it is made. */
     public static String echo(DrawnExercise drawn, ReadAnswer answer, DecimalMark mark) {
-        return drawn instanceof DrawnNumbers && answer.isClear() ? answer.reading().echo(mark) : "";
+        return drawn instanceof DrawnNumbers && answer.isClear()
+                ? answer.reading().echo(mark)
+                : "";
     }
 
     /** What was read, in words, for a list of answers. */

@@ -56,7 +56,7 @@ final class ChoiceFields {
                 .filter(field -> field.plain()
                         .filter(text -> text.indexOf('{') >= 0 || text.indexOf('}') >= 0)
                         .isPresent())
-                .ifPresent(field ->
-                        field.problem("Has a brace, but only a numeric exercise has drawn values; write the words out."));
+                .ifPresent(field -> field.problem(
+                        "Has a brace, but only a numeric exercise has drawn values; write the words out."));
     }
 }

@@ -111,8 +111,7 @@ public record DrawnMatch(MatchTemplate template, long seed, List<Pair> lefts, Li
         return Places.join(
                 lefts.size(),
                 row -> Places.number(row)
-                        + Places.letter(
-                                (rights.indexOf(lefts.get(row).right()) + 1) % rights.size()));
+                        + Places.letter((rights.indexOf(lefts.get(row).right()) + 1) % rights.size()));
     }
 
     @Override

@@ -37,8 +37,7 @@ public record DrawnOptions(OptionsTemplate template, long seed, List<Option> sho
         }
         if (chosen.stream().anyMatch(one -> one.length() != 1 || !isShown(one))) {
             return ReadAnswer.unclear(
-                    typed,
-                    "Choose from the options shown, a to %s.".formatted(Places.letter(shown.size() - 1)));
+                    typed, "Choose from the options shown, a to %s.".formatted(Places.letter(shown.size() - 1)));
         }
         return isOne() && chosen.size() > 1
                 ? ReadAnswer.unclear(typed, "Choose only one of the options.")
@@ -132,11 +131,7 @@ public record DrawnOptions(OptionsTemplate template, long seed, List<Option> sho
     }
 
     private String lettersOf(List<Option> options) {
-        return options.stream()
-                .map(shown::indexOf)
-                .sorted()
-                .map(Places::letter)
-                .collect(Collectors.joining(" "));
+        return options.stream().map(shown::indexOf).sorted().map(Places::letter).collect(Collectors.joining(" "));
     }
 
     /** Names the exercise only: what is right must not slip into a log. */

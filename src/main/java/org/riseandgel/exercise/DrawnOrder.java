@@ -38,8 +38,7 @@ public record DrawnOrder(OrderTemplate template, long seed, List<Step> inOrder, 
         for (int place = 0; place < shown.size(); place++) {
             if (place >= numbers.size() || !isNumber(numbers.get(place))) {
                 return ReadAnswer.unclear(
-                        typed,
-                        "Give step %s a number from 1 to %d.".formatted(Places.letter(place), shown.size()));
+                        typed, "Give step %s a number from 1 to %d.".formatted(Places.letter(place), shown.size()));
             }
             int twin = numbers.indexOf(numbers.get(place));
             if (twin < place) {

@@ -49,6 +49,7 @@ public enum ExerciseKind {
 
     /** All names, for messages. */
     static String names() {
-        return String.join(", ", List.of(values()).stream().map(ExerciseKind::id).toList());
+        return String.join(
+                ", ", List.of(values()).stream().map(ExerciseKind::id).toList());
     }
 }

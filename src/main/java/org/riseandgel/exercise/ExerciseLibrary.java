@@ -33,8 +33,7 @@ public final class ExerciseLibrary {
     }
 
     /** Reads and checks exercise files and their figures; what has a problem is left out and its problems are told. */
-    public static Loaded load(
-            List<SourceFile> files, Catalogue catalogue, Set<String> skills, Set<String> objectives) {
+    public static Loaded load(List<SourceFile> files, Catalogue catalogue, Set<String> skills, Set<String> objectives) {
         TemplateLoader loader = new TemplateLoader(catalogue, skills, objectives);
         Map<String, ExerciseTemplate> byId = new LinkedHashMap<>();
         List<ContentProblem> all = new ArrayList<>();
@@ -56,7 +55,8 @@ public final class ExerciseLibrary {
             problems.add(
                     1,
                     "id",
-                    "“%s” is already the id of %s.".formatted(twin.id(), twin.file().path()));
+                    "“%s” is already the id of %s."
+                            .formatted(twin.id(), twin.file().path()));
         }
     }
 

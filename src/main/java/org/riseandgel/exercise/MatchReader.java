@@ -52,7 +52,8 @@ final class MatchReader {
     private Optional<Picture> picture(Fields fields) {
         Optional<Field> file = fields.find("figure");
         if (file.isEmpty()) {
-            fields.find("alt").ifPresent(field -> field.problem("Describes a figure, but none is named; write “figure: …”."));
+            fields.find("alt")
+                    .ifPresent(field -> field.problem("Describes a figure, but none is named; write “figure: …”."));
             return Optional.empty();
         }
         String alt = ChoiceFields.text(fields, "alt", LONGEST_ALT);
@@ -72,7 +73,8 @@ final class MatchReader {
         List<String> others = new ArrayList<>();
         for (Field item : root.find("others").map(field -> field.list(MOST)).orElse(List.of())) {
             item.text(ChoiceFields.LONGEST_TEXT).ifPresent(text -> {
-                if (others.contains(text) || pairs.stream().anyMatch(pair -> pair.right().equals(text))) {
+                if (others.contains(text)
+                        || pairs.stream().anyMatch(pair -> pair.right().equals(text))) {
                     item.problem("Is among the right sides already; an entry of others belongs to nothing.");
                 }
                 others.add(text);

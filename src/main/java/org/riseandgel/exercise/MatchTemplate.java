@@ -36,8 +36,7 @@ public record MatchTemplate(Head head, List<Pair> pairs, List<String> others, in
     @Override
     public DrawnChoice drawn(long seed) {
         SplitMix chance = new SplitMix(seed);
-        List<Pair> lefts =
-                Shuffle.of(pairs, chance).stream().limit(shown).toList();
+        List<Pair> lefts = Shuffle.of(pairs, chance).stream().limit(shown).toList();
         List<String> rights = Stream.concat(lefts.stream().map(Pair::right), others.stream())
                 .distinct()
                 .toList();

@@ -32,8 +32,8 @@ final class OptionsReader {
         String small = text.toLowerCase(Locale.ROOT);
         if (small.contains("of the above") || small.contains("of these answers")) {
             fields.find("text")
-                    .ifPresent(field -> field.problem("Points at the other options, but they are shown in any order;"
-                            + " say what is meant."));
+                    .ifPresent(field -> field.problem(
+                            "Points at the other options, but they are shown in any order;" + " say what is meant."));
         }
         boolean right = fields.find("right").flatMap(Field::flag).orElse(false);
         String why = ChoiceFields.text(fields, "why", HeadReader.LONGEST_LINE);

@@ -51,16 +51,16 @@ final class OrderReader {
 
     /** Two steps that may be swapped take the place of the earlier one, and so do those tied to them before. */
     private void tie(int step) {
-        groups.get(step)
-                .find("with")
-                .ifPresent(field -> field.whole(1, groups.size()).ifPresent(number -> {
+        groups.get(step).find("with").ifPresent(field -> field.whole(1, groups.size())
+                .ifPresent(number -> {
                     int other = number - 1;
                     int first = Math.min(places[step], places[other]);
                     int last = Math.max(step, other);
                     if (other == step) {
                         field.problem("Ties the step to itself; name another step.");
                     } else if (isApart(Math.min(step, other), last)) {
-                        field.problem("Ties steps that others stand between; tie neighbours, or tie those between too.");
+                        field.problem(
+                                "Ties steps that others stand between; tie neighbours, or tie those between too.");
                     } else {
                         int joined = places[last];
                         for (int i = 0; i < places.length; i++) {

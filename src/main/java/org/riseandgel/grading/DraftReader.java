@@ -155,7 +155,10 @@ final class DraftReader {
         if (found.isEmpty()) {
             problem("exercise", "Pick an exercise from the list.");
         } else if (lines.stream().anyMatch(line -> form.exercise.equals(line.exercise()))) {
-            problem("exercise", "“%s” is in the set already. Pick another.".formatted(found.get().title()));
+            problem(
+                    "exercise",
+                    "“%s” is in the set already. Pick another."
+                            .formatted(found.get().title()));
         }
         return found.map(one -> Line.exercise(UUID.randomUUID(), lines.size() + 1, one.id(), 1, ""));
     }
@@ -164,8 +167,7 @@ final class DraftReader {
         if (form.ruleItems.isBlank()) {
             return Optional.empty();
         }
-        int items =
-                whole("rule-items", form.ruleItems, Line.MOST_ITEMS, "Write how many items to draw, from 1 to 20.");
+        int items = whole("rule-items", form.ruleItems, Line.MOST_ITEMS, "Write how many items to draw, from 1 to 20.");
         int level = form.ruleLevel.matches("[123]") ? Integer.parseInt(form.ruleLevel) : 0;
         Line rule = Line.rule(UUID.randomUUID(), lines.size() + 1, form.ruleSkill, level, items, 1);
         if (content.course().skill(form.ruleSkill).isEmpty()) {

@@ -34,8 +34,7 @@ class GradingAccess {
 
     /** The set, if whoever looks may see it. */
     Optional<Seen> set(UUID set) {
-        return store.find(set)
-                .flatMap(found -> cohort(found.cohort()).map(cohort -> new Seen(found, cohort)));
+        return store.find(set).flatMap(found -> cohort(found.cohort()).map(cohort -> new Seen(found, cohort)));
     }
 
     private Optional<CohortView> cohort(UUID cohort) {

@@ -7,7 +7,9 @@ import java.util.UUID;
  * A change of a mark; the newest one of a part stands.
  *
  * @param credit what of the part counts, in percent
- * @param verdict name of the verdict that a job gave; null where a person decided
+ * @param verdict name of the verdict that a job gave; null where none was given
+ * @param regrade the job that changed it or whose change was undone; null for a correction
+ * @param mended the version of the exercise that a job judged by; null unless it is the job's change
  */
 record MarkChange(
         long id,
@@ -22,7 +24,8 @@ record MarkChange(
         String reason,
         UUID by,
         Instant at,
-        UUID regrade) {
+        UUID regrade,
+        String mended) {
     static final int ALL = 100;
     static final int NOTHING = 0;
 

@@ -33,16 +33,17 @@ record Narrowing(Map<String, Span> spans) {
     /** From its stored form: name, from and to with spaces between, one value a line. */
     static Narrowing parse(String text) {
         Map<String, Span> spans = new LinkedHashMap<>();
-        text.lines().map(line -> line.split(" ")).forEach(words -> spans.put(words[0], new Span(
-                new BigDecimal(words[1]), new BigDecimal(words[2]))));
+        text.lines()
+                .map(line -> line.split(" "))
+                .forEach(words -> spans.put(words[0], new Span(new BigDecimal(words[1]), new BigDecimal(words[2]))));
         return new Narrowing(spans);
     }
 
     /** The stored form. */
     String text() {
         List<String> lines = new ArrayList<>();
-        spans.forEach((name, span) ->
-                lines.add(name + " " + span.from.toPlainString() + " " + span.to.toPlainString()));
+        spans.forEach(
+                (name, span) -> lines.add(name + " " + span.from.toPlainString() + " " + span.to.toPlainString()));
         return String.join("\n", lines);
     }
 
@@ -52,7 +53,10 @@ record Narrowing(Map<String, Span> spans) {
 
     /** The values that are left of a rule. */
     static List<BigDecimal> left(DrawRule rule, Span span) {
-        return IntStream.range(0, rule.count()).mapToObj(rule::at).filter(span::holds).toList();
+        return IntStream.range(0, rule.count())
+                .mapToObj(rule::at)
+                .filter(span::holds)
+                .toList();
     }
 
     /**
@@ -84,8 +88,7 @@ record Narrowing(Map<String, Span> spans) {
             throw new IllegalArgumentException("nothing is left of " + rule.name());
         }
         return rule instanceof DrawRule.Range range
-                ? new DrawRule.Range(
-                        range.name(), range.unit(), left.get(0), left.get(left.size() - 1), range.step())
+                ? new DrawRule.Range(range.name(), range.unit(), left.get(0), left.get(left.size() - 1), range.step())
                 : new DrawRule.Choices(rule.name(), rule.unit(), left);
     }
 }

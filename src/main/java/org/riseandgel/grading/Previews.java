@@ -33,7 +33,14 @@ class Previews {
     record Draw(int number, List<Item> items) {}
 
     /** An item with all its parts solved. */
-    record Item(int number, String title, int level, int points, String story, ChoiceView choice, List<FeedbackView> parts) {}
+    record Item(
+            int number,
+            String title,
+            int level,
+            int points,
+            String story,
+            ChoiceView choice,
+            List<FeedbackView> parts) {}
 
     /** The draws; a line that cannot be drawn as it is gives nothing. The same draft gives the same draws. */
     List<Draw> of(GradedSet set) {
@@ -63,7 +70,10 @@ class Previews {
             SetStore.Frozen one = chosen.exercise();
             DrawnExercise drawn = exercises.fresh(
                     new FrozenExercises.Exercise(
-                            one.exercise(), one.version(), one.skill(), chosen.line().ranges()),
+                            one.exercise(),
+                            one.version(),
+                            one.skill(),
+                            chosen.line().ranges()),
                     chosen.seed());
             items.add(new Item(
                     items.size() + 1,

@@ -47,7 +47,8 @@ class PublishCheck {
                     field,
                     line.isRule()
                             ? Pools.tooFew(there.size()) + " Take the rule out and add one for fewer items."
-                            : "The exercise “%s” is not in the course any more. Take it out.".formatted(line.exercise())));
+                            : "The exercise “%s” is not in the course any more. Take it out."
+                                    .formatted(line.exercise())));
         }
         return there.stream()
                 .map(template -> undrawable(template, line, exercises))

@@ -25,20 +25,22 @@ record Score(Rational points, int outOf) implements Comparable<Score> {
     /** The points of items whose numbers of parts are told by the function. */
     static Score of(List<Work.Item> items, ToIntFunction<Work.Item> parts) {
         return new Score(
-                items.stream()
-                        .map(item -> of(item, parts.applyAsInt(item)))
-                        .reduce(Rational.ZERO, Rational::plus),
+                items.stream().map(item -> of(item, parts.applyAsInt(item))).reduce(Rational.ZERO, Rational::plus),
                 items.stream().mapToInt(Work.Item::weight).sum());
     }
 
     /** The share in percent, with one place, half up. */
     BigDecimal percent() {
-        return points.times(Rational.of(100)).dividedBy(Rational.of(outOf)).toDecimal(9).setScale(1, RoundingMode.HALF_UP);
+        return points.times(Rational.of(100))
+                .dividedBy(Rational.of(outOf))
+                .toDecimal(9)
+                .setScale(1, RoundingMode.HALF_UP);
     }
 
     /** The points as people write them. */
     static BigDecimal written(Rational points) {
-        BigDecimal rounded = points.toDecimal(9).setScale(PLACES, RoundingMode.HALF_UP).stripTrailingZeros();
+        BigDecimal rounded =
+                points.toDecimal(9).setScale(PLACES, RoundingMode.HALF_UP).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }
 

@@ -178,8 +178,24 @@ class SetDesk {
 
     private GradedSet blank(UUID id, List<Line> lines) {
         return new GradedSet(
-                id, null, "", "", SetState.DRAFT, 1, 1, Policy.EACH, null, null, null, null, null, instant(), null,
-                null, null, lines);
+                id,
+                null,
+                "",
+                "",
+                SetState.DRAFT,
+                1,
+                1,
+                Policy.EACH,
+                null,
+                null,
+                null,
+                null,
+                null,
+                instant(),
+                null,
+                null,
+                null,
+                lines);
     }
 
     private Content now() {

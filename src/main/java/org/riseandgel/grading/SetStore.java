@@ -200,8 +200,7 @@ class SetStore {
                 SELECT p.line_id, p.exercise_id, p.version, p.skill
                 FROM graded_pool p JOIN graded_line l ON l.id = p.line_id
                 WHERE l.set_id = ? ORDER BY l.place, p.exercise_id""",
-                row -> new Frozen(
-                        row.uuid("line_id"), row.text("exercise_id"), row.text("version"), row.text("skill")),
+                row -> new Frozen(row.uuid("line_id"), row.text("exercise_id"), row.text("version"), row.text("skill")),
                 set);
     }
 
@@ -258,8 +257,7 @@ class SetStore {
                         SetStore::line,
                         (Object) texts(sets))
                 .stream()
-                .collect(Collectors.groupingBy(
-                        OfSet::set, Collectors.mapping(OfSet::line, Collectors.toList())));
+                .collect(Collectors.groupingBy(OfSet::set, Collectors.mapping(OfSet::line, Collectors.toList())));
     }
 
     private static OfSet line(Row row) throws SQLException {

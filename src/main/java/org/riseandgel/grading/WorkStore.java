@@ -38,8 +38,10 @@ class WorkStore {
     private static final String CHANGES =
             """
             SELECT DISTINCT ON (c.work_id, c.number, c.part) c.id, c.work_id, c.number, c.part, c.kind, c.credit,
-                   c.verdict, c.slip, c.expected, c.reason, c.changed_by, c.changed_at, c.regrade_id
+                   c.verdict, c.slip, c.expected, c.reason, c.changed_by, c.changed_at, c.regrade_id,
+                   r.version AS mended
             FROM graded_mark_change c JOIN graded_work w ON w.id = c.work_id
+            LEFT JOIN graded_regrade r ON r.id = c.regrade_id AND c.kind = 'REGRADE'
             """;
     private static final String NEWEST = " ORDER BY c.work_id, c.number, c.part, c.id DESC";
 
@@ -171,7 +173,7 @@ class WorkStore {
         return sql.list(
                 """
                 SELECT id, work_id, number, part, kind, credit, verdict, slip, expected, reason, changed_by, changed_at,
-                       regrade_id
+                       regrade_id, NULL AS mended
                 FROM graded_mark_change WHERE work_id = ? AND number = ? AND part = ? ORDER BY id DESC""",
                 WorkStore::change,
                 work,
@@ -250,7 +252,8 @@ class WorkStore {
                 row.text("reason"),
                 row.uuid("changed_by"),
                 row.instant("changed_at"),
-                row.uuid("regrade_id"));
+                row.uuid("regrade_id"),
+                row.text("mended"));
     }
 
     /** One row for each answer becomes one try with all its items. */

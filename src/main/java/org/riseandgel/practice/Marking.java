@@ -10,8 +10,7 @@ import org.riseandgel.exercise.ReadAnswer;
 final class Marking {
     private Marking() {}
 
-    static StoredAnswer answer(
-            StoredDraw draw, ReadAnswer read, Judged judged, Instant now) {
+    static StoredAnswer answer(StoredDraw draw, ReadAnswer read, Judged judged, Instant now) {
         return new StoredAnswer(
                 draw.nextPart(),
                 read.typed(),

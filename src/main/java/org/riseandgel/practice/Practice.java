@@ -123,8 +123,7 @@ public class Practice {
     }
 
     private boolean store(StoredDraw draw, DrawnExercise drawn, int part, ReadAnswer read) {
-        StoredAnswer answer =
-                Marking.answer(draw, read, Answers.judge(drawn, part, read, school.decimalMark()), now());
+        StoredAnswer answer = Marking.answer(draw, read, Answers.judge(drawn, part, read, school.decimalMark()), now());
         boolean last = part + 1 == drawn.partCount();
         Mark mark = Marking.mark(draw, answer, last, school.zone());
         return store.store(draw, answer, draw.standing().after(mark), last);

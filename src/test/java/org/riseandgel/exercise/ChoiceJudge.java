@@ -18,7 +18,9 @@ final class ChoiceJudge {
         ReadAnswer wrong = read(drawn, drawn.wrong());
         assertThat(verdict(drawn, right)).isEqualTo(Verdict.RIGHT);
         assertThat(verdict(drawn, wrong)).isEqualTo(Verdict.WRONG);
-        assertThat(drawn.notes(right.value())).hasSize(drawn.view().rows().size()).allMatch(ChoiceNote::agrees);
+        assertThat(drawn.notes(right.value()))
+                .hasSize(drawn.view().rows().size())
+                .allMatch(ChoiceNote::agrees);
         assertThat(drawn.notes(wrong.value())).extracting(ChoiceNote::why).doesNotContain("");
         if (drawn instanceof DrawnOptions options) {
             options(options);
@@ -47,12 +49,15 @@ final class ChoiceJudge {
     private static void order(DrawnOrder drawn) {
         int count = drawn.shown().size();
         assertThat(count).isEqualTo(drawn.template().shown());
-        assertThat(drawn.isRight(Places.join(count, Places::number))).as("shown in order").isFalse();
+        assertThat(drawn.isRight(Places.join(count, Places::number)))
+                .as("shown in order")
+                .isFalse();
         for (int one = 0; one < count; one++) {
             for (int other = one + 1; other < count; other++) {
                 List<String> numbers = new ArrayList<>(Places.of(drawn.right()));
                 Collections.swap(numbers, one, other);
-                boolean tied = drawn.shown().get(one).place() == drawn.shown().get(other).place();
+                boolean tied = drawn.shown().get(one).place()
+                        == drawn.shown().get(other).place();
                 assertThat(drawn.isRight(String.join(" ", numbers))).isEqualTo(tied);
             }
         }
@@ -60,12 +65,14 @@ final class ChoiceJudge {
 
     private static void match(DrawnMatch drawn) {
         assertThat(drawn.lefts()).hasSize(drawn.template().shown()).doesNotHaveDuplicates();
-        assertThat(drawn.rights()).doesNotHaveDuplicates().containsAll(drawn.template().others());
+        assertThat(drawn.rights())
+                .doesNotHaveDuplicates()
+                .containsAll(drawn.template().others());
         for (int row = 0; row < drawn.lefts().size(); row++) {
             int wrongRow = row;
             String oneWrong = Places.join(
-                    drawn.lefts().size(),
-                    place -> Places.of(place == wrongRow ? drawn.wrong() : drawn.right()).get(place));
+                    drawn.lefts().size(), place -> Places.of(place == wrongRow ? drawn.wrong() : drawn.right())
+                            .get(place));
             assertThat(drawn.isRight(oneWrong)).isFalse();
             assertThat(drawn.notes(oneWrong)).filteredOn(note -> !note.agrees()).hasSize(1);
         }

@@ -36,7 +36,8 @@ class DrawerTest {
         NumericTemplate beaker = Samples.template(Samples.BEAKER);
         // sha256sum straight-beaker.yaml | cut -c1-16
         assertThat(beaker.version()).isEqualTo("94fccfc971800c78");
-        NumericTemplate again = (NumericTemplate) Samples.LIBRARY.parse(beaker.file().path(), beaker.file().text());
+        NumericTemplate again = (NumericTemplate)
+                Samples.LIBRARY.parse(beaker.file().path(), beaker.file().text());
         assertThat(again.version()).isEqualTo(beaker.version());
         String changed = beaker.file().text().replace("You pour", "You  pour");
         assertThat(Samples.LIBRARY.parse(beaker.file().path(), changed).version())
@@ -133,7 +134,8 @@ class DrawerTest {
     @Test
     void saysWhyNothingCouldBeDrawn() {
         String text = Samples.file(Samples.BEAKER).text().replace("atMost: 260", "atMost: 3");
-        NumericTemplate template = (NumericTemplate) Samples.LIBRARY.parse("exercises/sticks/straight-beaker.yaml", text);
+        NumericTemplate template =
+                (NumericTemplate) Samples.LIBRARY.parse("exercises/sticks/straight-beaker.yaml", text);
         assertThatThrownBy(() -> Samples.LIBRARY.drawer().draw(template, 1))
                 .isInstanceOf(UndrawableException.class)
                 .hasMessageStartingWith("No draw passed in 500 tries. ")

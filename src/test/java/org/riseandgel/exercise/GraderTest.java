@@ -179,7 +179,8 @@ class GraderTest {
     void aStoredAnswerIsJudgedAlikeWhenRebuilt() {
         NumericTemplate template = Samples.template(Samples.JOB);
         DrawnNumbers drawn = Samples.LIBRARY.drawer().draw(template, 99);
-        NumericTemplate stored = (NumericTemplate) Samples.LIBRARY.parse(template.file().path(), template.file().text());
+        NumericTemplate stored = (NumericTemplate)
+                Samples.LIBRARY.parse(template.file().path(), template.file().text());
         DrawnNumbers rebuilt = Samples.LIBRARY.drawer().again(stored, drawn.seed());
         assertThat(Grader.grade(rebuilt, 0, Samples.read("250 mL")))
                 .isEqualTo(Grader.grade(drawn, 0, Samples.read("250 mL")));

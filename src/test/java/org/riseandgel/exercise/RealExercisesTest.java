@@ -39,7 +39,8 @@ class RealExercisesTest {
             DrawnExercise drawn = LOADED.library().drawer().draw(template, seed);
             if (drawn instanceof DrawnChoice choice) {
                 ChoiceJudge.check(choice);
-                assertThat(LOADED.library().drawer().again(template, drawn.seed())).isEqualTo(drawn);
+                assertThat(LOADED.library().drawer().again(template, drawn.seed()))
+                        .isEqualTo(drawn);
                 return;
             }
             DrawnNumbers numbers = (DrawnNumbers) drawn;

@@ -67,7 +67,8 @@ class NothingLeaksTest {
             }
         }
         assertThat(choices).isGreaterThanOrEqualTo(4 * SEEDS);
-        assertThat(parts + choices).isGreaterThan(SEEDS * content.exercises().all().size());
+        assertThat(parts + choices)
+                .isGreaterThan(SEEDS * content.exercises().all().size());
     }
 
     /** The check itself finds what it looks for: once the answer is stored, the page says it. */
