@@ -63,7 +63,11 @@ final class BatchInputs {
     }
 
     static Input.Measured gellingAgent() {
-        return php(ScaleBatch.GELLING_PHP, "Gelling agent", "10 to 12 php (common practice, no source).", 11.0);
+        return php(
+                ScaleBatch.GELLING_PHP,
+                "Gelling agent",
+                "As weighed, that is as dispersion: 10 to 12 php (common practice, no source).",
+                11.0);
     }
 
     static Input.Measured readability() {

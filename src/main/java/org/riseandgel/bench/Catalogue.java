@@ -24,6 +24,7 @@ public final class Catalogue {
                 new ScaleBatch(),
                 new BatchForMold(),
                 new DispersionDose(),
+                new WeighToStep(),
                 new CavityFromClay(),
                 new CavityFromWater(),
                 new CavityFromMesh(),

@@ -45,7 +45,8 @@ public final class CavityFromWater implements Calculation {
                 new Input.Measured(
                         AFTER,
                         "Jug of water after pouring",
-                        "Weigh it again, with what is left in it, when the mold is full to its edge.",
+                        "Weigh it again, with all that ran over poured back. The mold is closed: open, a negative with no core"
+                                + " in it holds more than the cavity.",
                         GRAM,
                         0,
                         50_000,

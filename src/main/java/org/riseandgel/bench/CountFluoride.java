@@ -1,6 +1,7 @@
 package org.riseandgel.bench;
 
 import static org.riseandgel.core.quantity.Unit.GRAM;
+import static org.riseandgel.core.quantity.Unit.MILLIGRAM_PER_CUBIC_METRE;
 import static org.riseandgel.core.quantity.Unit.PERCENT;
 
 import java.util.List;
@@ -13,6 +14,7 @@ import org.riseandgel.core.quantity.Mass;
 public final class CountFluoride implements Calculation {
     static final String FLUORIDE = "fluoride";
     static final String SHARE = "fluorideShare";
+    static final String LIMIT_AS_SALT = "limitAsSalt";
 
     @Override
     public String id() {
@@ -38,7 +40,8 @@ public final class CountFluoride implements Calculation {
     public List<Result> results() {
         return List.of(
                 new Result(FLUORIDE, "Fluoride, as F", GRAM, 0.001),
-                new Result(SHARE, "Share of the pure salt that is fluoride", PERCENT, 0.1));
+                new Result(SHARE, "Share of the pure salt that is fluoride", PERCENT, 0.1),
+                new Result(LIMIT_AS_SALT, "The limit for fluoride, counted as salt", MILLIGRAM_PER_CUBIC_METRE, 0.01));
     }
 
     @Override
@@ -56,7 +59,19 @@ public final class CountFluoride implements Calculation {
                 Work.In.of(share, PERCENT));
         work.result(FLUORIDE, fluoride);
         work.result(SHARE, share);
+        work.result(
+                LIMIT_AS_SALT,
+                work.step(
+                        LIMIT_AS_SALT,
+                        "The limit, counted as pure salt",
+                        "as salt = limit as F ÷ w",
+                        "{} ÷ {}",
+                        SaltInputs.inAir(SaltInputs.milligrams(SaltInputs.limit()) / share.asFraction()),
+                        MILLIGRAM_PER_CUBIC_METRE,
+                        SaltInputs.in(SaltInputs.limit()),
+                        Work.In.of(share, PERCENT)));
         slips(given, work, pure.inGrams(), share.asFraction());
+        SaltInputs.limitNote(work);
         work.note("All six fluorines count, since all of them come free when the salt comes apart in water.");
     }
 
@@ -73,7 +88,15 @@ public final class CountFluoride implements Calculation {
                 work,
                 Slip.PURITY_LEFT_OUT,
                 () -> given.get(SaltInputs.MASS, Mass.class).inGrams() * share);
+        double limit = SaltInputs.milligrams(SaltInputs.limit());
+        air(work, Slip.SALT_FOR_FLUORIDE, () -> limit);
+        air(work, Slip.MULTIPLIED_FOR_DIVIDED, () -> limit * share);
+        air(work, Slip.ONE_ATOM, () -> limit * Fluorosilicate.FLUORINES / share);
         work.slip(Slip.ONE_ATOM, SHARE, () -> Concentration.ofPercent(100 * share / Fluorosilicate.FLUORINES));
+    }
+
+    private static void air(Work work, Slip slip, DoubleSupplier milligrams) {
+        work.slip(slip, LIMIT_AS_SALT, () -> SaltInputs.inAir(milligrams.getAsDouble()));
     }
 
     private static void mass(Work work, Slip slip, DoubleSupplier grams) {

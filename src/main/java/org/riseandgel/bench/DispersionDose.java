@@ -5,18 +5,19 @@ import static org.riseandgel.core.quantity.Unit.PERCENT;
 import static org.riseandgel.core.quantity.Unit.PHP;
 
 import java.util.List;
-import org.riseandgel.core.batch.Batch;
-import org.riseandgel.core.batch.Dispersion;
-import org.riseandgel.core.quantity.Concentration;
-import org.riseandgel.core.quantity.Mass;
 import org.riseandgel.core.quantity.Php;
 
-/** How much of a gelling agent that comes stirred into water holds the dry dose, and the water it brings. */
+/** The dose of a gelling agent that comes stirred into water: as weighed, as dry salt, and the water that it brings. */
 public final class DispersionDose implements Calculation {
     static final String BASE = "base";
-    static final String DOSE = "dryDose";
+    static final String COUNTED = "counted";
+    static final String DRY = "dry";
+    static final String AS_IT_COMES = "dispersion";
+    static final String DRY_DOSE = "dryDose";
+    static final String DISPERSION_DOSE = "dispersionDose";
     static final String SOLIDS = "solids";
     static final String DRY_MASS = "dryMass";
+    static final String DRY_PHP = "dryPhp";
     static final String DISPERSION_MASS = "dispersionMass";
     static final String WATER_MASS = "waterBrought";
     static final String DISPERSION_PHP = "dispersionPhp";
@@ -33,20 +34,29 @@ public final class DispersionDose implements Calculation {
 
     @Override
     public String purpose() {
-        return "How much dispersion to weigh for a dry dose of gelling agent, and how much water it brings.";
+        return "How much dispersion to weigh for a dose of gelling agent, how much dry salt that is, and the water it brings.";
     }
 
     @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Measured(BASE, "Base", "The base in the batch, without the rest.", GRAM, 1, 100_000, 150.0),
-                new Input.Measured(
-                        DOSE,
-                        "Dose of dry gelling agent",
-                        "Counted dry. 10 to 12 php (common practice, no source).",
-                        PHP,
-                        0.1,
-                        50,
+                new Input.Choice(
+                        COUNTED,
+                        "The dose is counted",
+                        "As the supplier's sheet says. Only the dose that belongs to your choice is used.",
+                        List.of(
+                                new Input.Option(DRY, "as dry salt"),
+                                new Input.Option(AS_IT_COMES, "as the dispersion that is weighed"))),
+                dose(
+                        DRY_DOSE,
+                        "Dose of dry salt",
+                        "Take the supplier's sheet. 11 php of a 40 % dispersion are 4.4 php dry.",
+                        4.4),
+                dose(
+                        DISPERSION_DOSE,
+                        "Dose of dispersion",
+                        "10 to 12 php as weighed (common practice, no source); the supplier's sheet goes first.",
                         11.0),
                 new Input.Measured(
                         SOLIDS,
@@ -62,9 +72,19 @@ public final class DispersionDose implements Calculation {
     public List<Result> results() {
         return List.of(
                 new Result(DISPERSION_MASS, "Dispersion to weigh", GRAM, 0.1),
-                new Result(DRY_MASS, "Dry gelling agent in it", GRAM, 0.1),
+                new Result(DRY_MASS, "Dry salt in it", GRAM, 0.1),
                 new Result(WATER_MASS, "Water it brings", GRAM, 0.1),
-                new Result(DISPERSION_PHP, "Dose counted as dispersion", PHP, 0.1));
+                new Result(DISPERSION_PHP, "Dose counted as dispersion", PHP, 0.1),
+                new Result(DRY_PHP, "Dose counted as dry salt", PHP, 0.1));
+    }
+
+    @Override
+    public boolean uses(String input, Given given) {
+        return switch (input) {
+            case DRY_DOSE -> given.choice(COUNTED).equals(DRY);
+            case DISPERSION_DOSE -> given.choice(COUNTED).equals(AS_IT_COMES);
+            default -> true;
+        };
     }
 
     @Override
@@ -74,33 +94,11 @@ public final class DispersionDose implements Calculation {
 
     @Override
     public void work(Given given, Work work) {
-        Mass base = given.get(BASE, Mass.class);
-        Php dose = given.get(DOSE, Php.class);
-        Dispersion dispersion = new Dispersion(given.get(SOLIDS, Concentration.class));
-        Mass dry = work.step(
-                DRY_MASS,
-                "Dry gelling agent",
-                "dry = base × php ÷ 100",
-                "{} × {} ÷ 100",
-                Batch.portionOf(base, dose),
-                GRAM,
-                Work.In.of(base, GRAM),
-                Work.In.of(dose, PHP));
-        work.result(DRY_MASS, dry);
-        weigh(dispersion, dry, work);
-        work.result(
-                DISPERSION_PHP,
-                work.step(
-                        DISPERSION_PHP,
-                        "Dose counted as dispersion",
-                        "php of dispersion = php dry ÷ solids",
-                        "{} ÷ {}",
-                        dispersion.forDry(dose),
-                        PHP,
-                        Work.In.of(dose, PHP),
-                        Work.In.of(dispersion.solids(), PERCENT)));
-        slips(base, dose, dispersion, work);
-        work.note("Give the formula that much less water, or the batch gets too wet.");
+        if (given.choice(COUNTED).equals(DRY)) {
+            new DispersionWork(given, work).fromDry(given.get(DRY_DOSE, Php.class));
+        } else {
+            new DispersionWork(given, work).fromDispersion(given.get(DISPERSION_DOSE, Php.class));
+        }
     }
 
     @Override
@@ -108,40 +106,7 @@ public final class DispersionDose implements Calculation {
         return BatchInputs.gellingAgentCautions();
     }
 
-    private static void weigh(Dispersion dispersion, Mass dry, Work work) {
-        Mass whole = work.step(
-                DISPERSION_MASS,
-                "Dispersion to weigh",
-                "dispersion = dry ÷ solids",
-                "{} ÷ {}",
-                dispersion.forDry(dry),
-                GRAM,
-                Work.In.of(dry, GRAM),
-                Work.In.of(dispersion.solids(), PERCENT));
-        work.result(DISPERSION_MASS, whole);
-        work.result(
-                WATER_MASS,
-                work.step(
-                        WATER_MASS,
-                        "Water it brings",
-                        "water = dispersion × (100 % − solids)",
-                        "{} × (100 % − {})",
-                        dispersion.waterIn(whole),
-                        GRAM,
-                        Work.In.of(whole, GRAM),
-                        Work.In.of(dispersion.solids(), PERCENT)));
-    }
-
-    private static void slips(Mass base, Php dose, Dispersion dispersion, Work work) {
-        Mass dry = Batch.portionOf(base, dose);
-        Mass multiplied = dispersion.dryIn(dry);
-        work.slip(Slip.DISPERSION_FOR_DRY, DISPERSION_MASS, () -> dry);
-        work.slip(Slip.MULTIPLIED_FOR_DIVIDED, DISPERSION_MASS, () -> multiplied);
-        work.slip(Slip.DISPERSION_FOR_DRY, WATER_MASS, () -> dispersion.waterIn(dry));
-        work.slip(Slip.MULTIPLIED_FOR_DIVIDED, WATER_MASS, () -> dispersion.waterIn(multiplied));
-        work.slip(Slip.DISPERSION_FOR_DRY, DRY_MASS, () -> multiplied);
-        work.slip(Slip.DIVIDED_FOR_MULTIPLIED, DRY_MASS, () -> Mass.ofGrams(base.inGrams() / dose.asShareOfBase()));
-        work.slip(Slip.DISPERSION_FOR_DRY, DISPERSION_PHP, () -> dose);
-        work.slip(Slip.MULTIPLIED_FOR_DIVIDED, DISPERSION_PHP, () -> dispersion.dryIn(dose));
+    private static Input.Measured dose(String name, String label, String help, double byDefault) {
+        return new Input.Measured(name, label, help, PHP, 0.1, 50, byDefault);
     }
 }

@@ -31,7 +31,7 @@ final class GelInputs {
         return new Input.Measured(
                 DOSE,
                 "Dose of gelling agent",
-                "10 to 12 php of the base (common practice, no source).",
+                "As weighed, that is as dispersion: 10 to 12 php (common practice, no source).",
                 PHP,
                 1,
                 50,

@@ -44,11 +44,11 @@ final class SaltInputs {
         return new Input.Measured(
                 MASS,
                 "Salt as weighed",
-                "The dry product. 16.5 g are 11 php of 150 g of base (common practice, no source).",
+                "The dry salt, without the water of a dispersion. 16.5 g of a 40 % dispersion hold 6.6 g.",
                 GRAM,
                 0.001,
                 100_000,
-                16.5);
+                6.6);
     }
 
     static Input purity() {

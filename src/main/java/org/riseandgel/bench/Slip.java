@@ -71,6 +71,13 @@ public enum Slip {
             "The average is always over 8 hours, whatever was worked."),
     TIMES_LEFT_OUT("times-left-out", "Times left out", "Each air counts by how long it was breathed."),
     PERCENT_AS_NUMBER("percent-as-number", "Percent taken as it stands", "2 % is 0.02, not 2."),
+    NOT_ROUNDED("not-rounded", "Not rounded to the step", "The balance shows whole steps only: round to the nearest."),
+    CUT_OFF("cut-off", "Cut off instead of rounded", "Round to the nearest step, which may be the one above."),
+    HALF_STEP(
+            "half-step",
+            "Half a step taken for the uncertainty",
+            "Half a step is how far off one reading can be. The standard uncertainty of two of them is d ÷ √6."),
+    ONE_READING("one-reading", "One reading counted instead of two", "The tare is a reading too: d ÷ √6, not d ÷ √12."),
     DRY_FOR_LEFT("dry-for-left", "Share dried taken for share left", "What is gone and what is left make 100 %."),
     ROUNDED_EARLY("rounded-early", "Rounded before the last step", "Carry all figures to the end and round once.");
 

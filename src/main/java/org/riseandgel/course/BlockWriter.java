@@ -17,14 +17,19 @@ final class BlockWriter implements NodeRenderer {
             + "<path d=\"M12 2.5 23 21.5H1z\" fill=\"currentColor\"/>"
             + "<path d=\"M12 9v6m0 3v.4\" class=\"caution-hole\"/></svg>";
 
+    private static final String NO_EMERGENCY = "nobody is entered yet: the office has to fill it in;"
+            + " until then ask your instructor before you start, and dial the public emergency number";
+
     private final HtmlNodeRendererContext context;
     private final HtmlWriter html;
     private final DecimalMark mark;
+    private final String emergency;
 
-    BlockWriter(HtmlNodeRendererContext context, DecimalMark mark) {
+    BlockWriter(HtmlNodeRendererContext context, DecimalMark mark, String emergency) {
         this.context = context;
         this.html = context.getWriter();
         this.mark = mark;
+        this.emergency = emergency;
     }
 
     @Override
@@ -35,7 +40,8 @@ final class BlockWriter implements NodeRenderer {
                 LessonBlock.Warned.class,
                 LessonBlock.Beside.class,
                 LessonBlock.Scrolled.class,
-                InlineNumber.class);
+                InlineNumber.class,
+                EmergencyCall.class);
     }
 
     @Override
@@ -52,7 +58,15 @@ final class BlockWriter implements NodeRenderer {
             scrolled(scrolled);
         } else if (node instanceof InlineNumber number) {
             number(number);
+        } else if (node instanceof EmergencyCall) {
+            emergency();
         }
+    }
+
+    private void emergency() {
+        html.tag("strong", Map.of("class", "emergency"));
+        html.text(emergency.isBlank() ? NO_EMERGENCY : emergency);
+        html.tag("/strong");
     }
 
     private void number(InlineNumber number) {

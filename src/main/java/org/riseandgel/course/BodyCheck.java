@@ -170,6 +170,9 @@ final class BodyCheck extends AbstractVisitor {
     }
 
     private Node numberOrNull(String name, String result, int line) {
+        if (name.equals(EmergencyCall.OWNER)) {
+            return emergencyOrNull(result, line);
+        }
         Worked one = worked.get(name);
         if (one == null) {
             if (!worked.containsKey(name)) {
@@ -186,6 +189,15 @@ final class BodyCheck extends AbstractVisitor {
             return null;
         }
         return new InlineNumber(one, result);
+    }
+
+    private Node emergencyOrNull(String name, int line) {
+        if (name.equals(EmergencyCall.NAME)) {
+            return new EmergencyCall();
+        }
+        problems.add(
+                line, "number", "{{school.%s}}: of the school a lesson can write {{school.emergency}}".formatted(name));
+        return null;
     }
 
     /** The line of the file: a node's own, or that of the special block whose text it is in. */

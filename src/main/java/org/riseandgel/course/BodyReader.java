@@ -136,6 +136,9 @@ final class BodyReader {
         read.ifPresentOrElse(
                 one -> {
                     worked.add(one);
+                    if (one.name().equals(EmergencyCall.OWNER)) {
+                        fields.problem("name", "“school” stands for the school itself; choose another name");
+                    }
                     if (!one.name().isEmpty() && byName.put(one.name(), one) != null) {
                         fields.problem(
                                 "name", "“" + one.name() + "” is here twice; each worked block has its own name");

@@ -12,7 +12,7 @@ import org.riseandgel.core.quantity.DecimalMark;
 final class BodyWriter {
     private final HtmlRenderer renderer;
 
-    BodyWriter(Map<Node, Heading> headings, DecimalMark mark) {
+    BodyWriter(Map<Node, Heading> headings, DecimalMark mark, String emergency) {
         this.renderer = HtmlRenderer.builder()
                 .extensions(List.of(TablesExtension.create()))
                 .escapeHtml(true)
@@ -24,7 +24,7 @@ final class BodyWriter {
                         attributes.put("scope", "col");
                     }
                 })
-                .nodeRendererFactory(context -> new BlockWriter(context, mark))
+                .nodeRendererFactory(context -> new BlockWriter(context, mark, emergency))
                 .build();
     }
 

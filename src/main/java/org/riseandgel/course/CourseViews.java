@@ -10,6 +10,7 @@ import org.riseandgel.course.CourseView.LessonLine;
 import org.riseandgel.course.CourseView.SheetLine;
 import org.riseandgel.course.CourseView.SkillLine;
 import org.riseandgel.course.CourseView.StageLine;
+import org.riseandgel.platform.school.School;
 import org.riseandgel.platform.school.SchoolSettings;
 
 /** Puts together what the pages of the course show to the person who looks. */
@@ -51,7 +52,7 @@ public class CourseViews {
                 now.course().stage(lesson.key().stage()).orElseThrow(),
                 lesson.objectives(),
                 contents(lesson),
-                new RawString(lesson.body().html(school.decimalMark())),
+                new RawString(lesson.body().html(school.decimalMark(), emergency())),
                 lesson.recall().isEmpty() ? null : questions(lesson, QuestionKind.RECALL),
                 questions(lesson, QuestionKind.SELF_CHECK),
                 practice(now, lesson),
@@ -60,6 +61,10 @@ public class CourseViews {
                 line(now.before(lesson), done),
                 line(now.after(lesson), done),
                 done.contains(lesson.key().id()));
+    }
+
+    private String emergency() {
+        return school.school().map(School::emergency).orElse("");
     }
 
     private static QuestionSet questions(Lesson lesson, QuestionKind kind) {

@@ -15,7 +15,7 @@ public final class LessonBody {
     private final Node document;
     private final Map<Node, Heading> headings;
     private final List<Worked> worked;
-    private final Map<DecimalMark, String> written = new EnumMap<>(DecimalMark.class);
+    private final Map<DecimalMark, Written> written = new EnumMap<>(DecimalMark.class);
 
     LessonBody(Node document, Map<Node, Heading> headings, List<Worked> worked) {
         this.document = document;
@@ -23,10 +23,28 @@ public final class LessonBody {
         this.worked = List.copyOf(worked);
     }
 
-    /** The text as HTML that holds nothing but what the lesson format allows. */
+    /** What was written last with one decimal mark, and whom it says to call. */
+    private record Written(String emergency, String html) {}
+
+    /** The text as HTML, with nobody named to call in an emergency. */
     public String html(DecimalMark mark) {
+        return html(mark, "");
+    }
+
+    /**
+     * The text as HTML that holds nothing but what the lesson format allows.
+     *
+     * @param emergency whom this school calls in an emergency, in its own words; where it is empty the text says so
+     */
+    public String html(DecimalMark mark, String emergency) {
         synchronized (written) {
-            return written.computeIfAbsent(mark, asked -> new BodyWriter(headings, asked).write(document));
+            return written.compute(
+                            mark,
+                            (asked, last) -> last != null && last.emergency.equals(emergency)
+                                    ? last
+                                    : new Written(
+                                            emergency, new BodyWriter(headings, asked, emergency).write(document)))
+                    .html;
         }
     }
 

@@ -38,7 +38,9 @@ public final class FigureReader {
             "f-text-small",
             "f-text-strong",
             "f-arrow",
-            "f-arrow-head");
+            "f-arrow-head",
+            "f-ghs-frame",
+            "f-ghs-symbol");
     private static final Pattern NUMBERS = Pattern.compile("[-+0-9.eE, \\s]{1,4000}");
     private static final Pattern PATH = Pattern.compile("[-+0-9.eE,\\sMmLlHhVvCcSsQqTtAaZz]{1,20000}");
     private static final Pattern TRANSFORM = Pattern.compile(

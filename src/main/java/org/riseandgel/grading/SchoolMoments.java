@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import java.util.Optional;
  * closes at the second, so that nobody loses time by it.
  */
 final class SchoolMoments {
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("H:mm");
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("H:mm").withResolverStyle(ResolverStyle.STRICT);
     private static final DateTimeFormatter TIME_SHOWN = DateTimeFormatter.ofPattern("HH:mm");
 
     private SchoolMoments() {}

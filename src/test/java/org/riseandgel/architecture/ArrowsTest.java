@@ -42,6 +42,7 @@ class ArrowsTest {
         arrows.put("account", List.of("platform", "core"));
         arrows.put("practice", List.of("course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("grading", List.of("course", "exercise", "bench", "core", "platform", "account"));
+        arrows.put("clearance", List.of("course", "exercise", "core", "platform", "account"));
         arrows.put("progress", List.of("practice", "course", "exercise", "bench", "core", "platform", "account"));
         return arrows;
     }
@@ -106,6 +107,22 @@ class ArrowsTest {
                 .resideInAPackage(ROOT + "exercise..")
                 .should()
                 .dependOnClassesThat(resideInAnyPackage("jakarta..", "io.quarkus..", "org.hibernate.."))
+                .check(HOUSE);
+    }
+
+    @Test
+    void theRuleOfTheRegisterKnowsNothingButJava() {
+        classes()
+                .that()
+                .resideInAPackage(ROOT + "clearance.rule..")
+                .should()
+                .onlyDependOnClassesThat(resideInAnyPackage("java..", ROOT + "clearance.rule.."))
+                .check(HOUSE);
+        noClasses()
+                .that()
+                .resideInAPackage(ROOT + "clearance.rule..")
+                .should()
+                .dependOnClassesThat(named("java.time.Clock", "java.util.Random", "java.security.SecureRandom"))
                 .check(HOUSE);
     }
 

@@ -15,26 +15,60 @@ class DispersionDoseTest {
     private final Catalogue catalogue = Catalogue.standard();
     private final DispersionDose dose = new DispersionDose();
     private final Given given = Given.defaultsOf(dose);
+    private final Given asItComes = given.choosing("counted", "dispersion");
 
     @Test
-    void elevenPhpInADispersionOfFortyPerCent() {
+    void aDryDoseInADispersionOfFortyPerCent() {
         Outcome outcome = catalogue.run(dose, given);
-        // by hand: 150 × 0.11 = 16.5 g dry; ÷ 0.4 = 41.25 g; 60 % of that is water; 11 ÷ 0.4 = 27.5 php
-        assertThat(value(outcome, "dryMass")).isCloseTo(16.5, within(1e-9));
-        assertThat(value(outcome, "dispersionMass")).isCloseTo(41.25, within(1e-9));
-        assertThat(value(outcome, "waterBrought")).isCloseTo(24.75, within(1e-9));
-        assertThat(value(outcome, "dispersionPhp")).isCloseTo(27.5, within(1e-9));
+        // by hand: 150 × 0.044 = 6.6 g dry; ÷ 0.4 = 16.5 g; 60 % of that is water; 4.4 ÷ 0.4 = 11 php
+        assertThat(value(outcome, "dryMass")).isCloseTo(6.6, within(1e-9));
+        assertThat(value(outcome, "dispersionMass")).isCloseTo(16.5, within(1e-9));
+        assertThat(value(outcome, "waterBrought")).isCloseTo(9.9, within(1e-9));
+        assertThat(value(outcome, "dispersionPhp")).isCloseTo(11, within(1e-9));
+        assertThat(value(outcome, "dryPhp")).isCloseTo(4.4, within(1e-9));
+    }
+
+    @Test
+    void theSameCountedAsItComes() {
+        Outcome outcome = catalogue.run(dose, asItComes);
+        // by hand: 150 × 0.11 = 16.5 g; × 0.4 = 6.6 g dry; 60 % of 16.5 g is water; 11 × 0.4 = 4.4 php
+        assertThat(value(outcome, "dispersionMass")).isCloseTo(16.5, within(1e-9));
+        assertThat(value(outcome, "dryMass")).isCloseTo(6.6, within(1e-9));
+        assertThat(value(outcome, "waterBrought")).isCloseTo(9.9, within(1e-9));
+        assertThat(value(outcome, "dryPhp")).isCloseTo(4.4, within(1e-9));
+        assertThat(value(outcome, "dispersionPhp")).isCloseTo(11, within(1e-9));
+    }
+
+    @Test
+    void onlyTheDoseThatIsCountedIsUsed() {
+        assertThat(dose.uses("dryDose", given)).isTrue();
+        assertThat(dose.uses("dispersionDose", given)).isFalse();
+        assertThat(dose.uses("dryDose", asItComes)).isFalse();
+        assertThat(dose.uses("dispersionDose", asItComes)).isTrue();
     }
 
     @Test
     void slipsByHand() {
         Outcome outcome = catalogue.run(dose, given);
-        // the dry mass weighed as dispersion; 16.5 × 0.4; 60 % of 16.5; 150 ÷ 0.11
-        assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "dispersionMass")).isCloseTo(16.5, within(1e-9));
+        // the dry mass weighed as dispersion; 6.6 × 0.4; 60 % of 6.6; 150 ÷ 0.044
+        assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "dispersionMass")).isCloseTo(6.6, within(1e-9));
         assertThat(wrong(outcome, Slip.MULTIPLIED_FOR_DIVIDED, "dispersionMass"))
-                .isCloseTo(6.6, within(1e-9));
-        assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "waterBrought")).isCloseTo(9.9, within(1e-9));
-        assertThat(wrong(outcome, Slip.DIVIDED_FOR_MULTIPLIED, "dryMass")).isCloseTo(1363.636, within(1e-3));
+                .isCloseTo(2.64, within(1e-9));
+        assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "waterBrought")).isCloseTo(3.96, within(1e-9));
+        assertThat(wrong(outcome, Slip.DIVIDED_FOR_MULTIPLIED, "dryMass")).isCloseTo(3409.091, within(1e-3));
+        SlipsApart.check(dose, outcome);
+    }
+
+    @Test
+    void slipsByHandWhenCountedAsItComes() {
+        Outcome outcome = catalogue.run(dose, asItComes);
+        // all of 16.5 g taken for salt; 16.5 ÷ 0.4; 11 php taken for dry; 150 ÷ 0.11
+        assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "dryMass")).isCloseTo(16.5, within(1e-9));
+        assertThat(wrong(outcome, Slip.DIVIDED_FOR_MULTIPLIED, "dryMass")).isCloseTo(41.25, within(1e-9));
+        assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "dispersionMass")).isCloseTo(41.25, within(1e-9));
+        assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "dryPhp")).isCloseTo(11, within(1e-9));
+        assertThat(wrong(outcome, Slip.DIVIDED_FOR_MULTIPLIED, "dispersionMass"))
+                .isCloseTo(1363.636, within(1e-3));
         SlipsApart.check(dose, outcome);
     }
 

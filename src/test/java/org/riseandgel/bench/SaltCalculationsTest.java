@@ -40,6 +40,19 @@ class SaltCalculationsTest {
         assertThat(Slips.of(outcome, Slip.ONE_ATOM, "fluoride").in(Unit.GRAM)).isCloseTo(share / 6, within(1e-9));
     }
 
+    /** 2.5 mg/m³ as F is 4.124359 mg/m³ of the sodium salt, and 2.5 ÷ 0.517498407 of the potassium salt. */
+    @ParameterizedTest
+    @CsvSource({"sodium, 4.124359", "potassium, 4.830933"})
+    void theLimitIsForFluorideAndMoreWhenCountedAsSalt(String salt, double limit) {
+        Outcome outcome = catalogue.run(fluoride, Given.defaultsOf(fluoride).choosing("salt", salt));
+        assertThat(outcome.results().get("limitAsSalt").in(Unit.MILLIGRAM_PER_CUBIC_METRE))
+                .isCloseTo(limit, within(5e-7));
+        assertThat(Slips.of(outcome, Slip.SALT_FOR_FLUORIDE, "limitAsSalt").in(Unit.MILLIGRAM_PER_CUBIC_METRE))
+                .isCloseTo(2.5, within(1e-12));
+        assertThat(Slips.of(outcome, Slip.MULTIPLIED_FOR_DIVIDED, "limitAsSalt").in(Unit.MILLIGRAM_PER_CUBIC_METRE))
+                .isCloseTo(6.25 / limit, within(1e-6));
+    }
+
     /** A drinking-water guideline (NHMRC) has 59.5 % fluoride for a grade of 98.5 %; exact weights give 59.71 %. */
     @Test
     void purityCounts() {

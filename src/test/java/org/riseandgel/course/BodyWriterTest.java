@@ -101,6 +101,22 @@ class BodyWriterTest {
     }
 
     @Test
+    void whomToCallIsTheSchoolsOwnAndIsSaidToBeMissingWhereItIs() {
+        LessonBody body = SampleCourse.sound()
+                .changed(SampleCourse.LESSON, "Foam could *sting* in an eye.", "\"Call: {{school.emergency}}.\"")
+                .firstLesson()
+                .body();
+        assertThat(call(body.html(DecimalMark.POINT, "Ada <b> 12"))).isEqualTo("Ada <b> 12");
+        assertThat(call(body.html(DecimalMark.POINT, "Ben 34"))).isEqualTo("Ben 34");
+        assertThat(call(body.html(DecimalMark.POINT, " "))).startsWith("nobody is entered yet: the office has to");
+        assertThat(call(body.html(DecimalMark.POINT))).contains("public emergency number");
+    }
+
+    private static String call(String html) {
+        return Jsoup.parse(html).select(".caution-body strong.emergency").text();
+    }
+
+    @Test
     void tablesScrollByThemselves() {
         Element table = POINT.selectFirst("div.scroller > table");
         assertThat(table.parent().attr("role")).isEqualTo("region");

@@ -24,6 +24,14 @@ class BrokenCourseTest {
         assertThat(SampleCourse.sound().problems()).isEmpty();
     }
 
+    @Test
+    void aWorkedBlockCannotTakeTheNameOfTheSchool() {
+        assertThat(SampleCourse.sound()
+                        .changed(LESSON, "name: cup", "name: school")
+                        .problems())
+                .anyMatch(problem -> problem.endsWith("“school” stands for the school itself; choose another name."));
+    }
+
     static Stream<Arguments> mistakes() {
         return Stream.of(
                 mistake(LESSON, "title: Rising\n", "", 2, "title: Is missing; write “title: …”."),
@@ -166,6 +174,12 @@ class BrokenCourseTest {
                         "{{cup.mass}}",
                         53,
                         "number: {{cup.mass}}: cup gives foamDensity, expansion."),
+                mistake(
+                        LESSON,
+                        "{{cup.foamDensity}}",
+                        "{{school.telephone}}",
+                        53,
+                        "number: {{school.telephone}}: of the school a lesson can write {{school.emergency}}."),
                 mistake(
                         LESSON,
                         "{{cup.foamDensity}}",

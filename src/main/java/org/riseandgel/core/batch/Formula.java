@@ -60,7 +60,7 @@ public record Formula(List<Row> rows) {
 
     /**
      * The formula that the workshop starts from: base 150 g, foaming agent 15 g, water 5 g, gelling agent 16.5 g in a
-     * range of 15 to 18 g per 150 g of base. Common practice, no source.
+     * range of 15 to 18 g per 150 g of base, weighed as the dispersion that it comes in. Common practice, no source.
      */
     public static Formula usual() {
         return new Formula(List.of(

@@ -53,7 +53,7 @@ public record GelPrior(
     }
 
     /**
-     * The teaching defaults: 12.5 minutes at 11 php and 21 °C, 90 % of gels there within 10 to 15 minutes, a = 1 ± 0.5, Ea
+     * The teaching defaults: 12.5 minutes at 11 php as weighed and 21 °C, 90 % of gels there within 10 to 15 minutes, a = 1 ± 0.5, Ea
      * = 50 ± 20 kJ/mol (twice as fast for about 10 °C more), worth 4 records, the scatter worth 6. Common practice, no
      * source.
      */

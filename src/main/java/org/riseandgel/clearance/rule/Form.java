@@ -1,0 +1,7 @@
+package org.riseandgel.clearance.rule;
+
+/** The form in which the salt is handled. */
+public enum Form {
+    POWDER,
+    DISPERSION
+}
