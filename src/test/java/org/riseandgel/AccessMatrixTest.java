@@ -85,7 +85,12 @@ class AccessMatrixTest {
         MATRIX.put("GET /course/{stage}/{lesson}", SIGNED_IN);
         MATRIX.put("POST /course/{stage}/{lesson}/{kind}", SIGNED_IN);
         MATRIX.put("POST /course/{stage}/{lesson}/read", APPRENTICES);
+        MATRIX.put("POST /course/{stage}/{lesson}/place", SIGNED_IN);
         MATRIX.put("GET /course/problems", TEACHING);
+        MATRIX.put("GET /exercises", TEACHING);
+        MATRIX.put("GET /exercises/{exercise}", TEACHING);
+        MATRIX.put("GET /course/glossary", SIGNED_IN);
+        MATRIX.put("GET /course/search", SIGNED_IN);
         MATRIX.put("GET /bench", SIGNED_IN);
         MATRIX.put("GET /bench/{id}", SIGNED_IN);
         MATRIX.put("GET /bench/stick-marks/stick", SIGNED_IN);
@@ -142,6 +147,7 @@ class AccessMatrixTest {
         values.put("{stage}", "04-whipping");
         values.put("{lesson}", "01-narrow-containers");
         values.put("{kind}", "self-check");
+        values.put("{exercise}", "stick-marks-straight-beaker");
         values.put("{skill}", "weighing");
         values.put("{cohort}", one("SELECT cohort_id::text FROM cohort_member WHERE part = 'teaches' LIMIT 1"));
         values.put(

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.Link;
 import org.commonmark.node.Node;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.riseandgel.core.quantity.DecimalMark;
@@ -22,6 +23,9 @@ final class BodyWriter {
                         attributes.put("id", headings.get(node).anchor());
                     } else if (node instanceof TableCell cell && cell.isHeader()) {
                         attributes.put("scope", "col");
+                    } else if (node instanceof Link link
+                            && link.getDestination().startsWith(Glossary.ADDRESS)) {
+                        attributes.put("class", "term");
                     }
                 })
                 .nodeRendererFactory(context -> new BlockWriter(context, mark, emergency))

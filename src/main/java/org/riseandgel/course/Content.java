@@ -7,8 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import org.riseandgel.exercise.ExerciseLibrary;
 
-/** The whole content at one moment: the course, its lessons in reading order, and the exercises. Never changes. */
-public record Content(Course course, Map<LessonKey, Lesson> lessons, ExerciseLibrary exercises) {
+/**
+ * The whole content at one moment: the course, its lessons in reading order, the exercises, the words of the trade, and
+ * what a search looks through. Never changes.
+ */
+public record Content(
+        Course course,
+        Map<LessonKey, Lesson> lessons,
+        ExerciseLibrary exercises,
+        Glossary glossary,
+        LessonSearch search) {
     public Content {
         lessons = Collections.unmodifiableMap(new LinkedHashMap<>(lessons));
     }

@@ -57,8 +57,11 @@ final class ContentLoader {
         LinkCheck links = new LinkCheck(course, catalogue, lessons);
         drafts.values()
                 .forEach(draft -> draft.links().forEach(use -> links.check(use, draft.lesson(), draft.problems())));
+        Glossary glossary = glossary(lessons);
+        lessons.values().forEach(lesson -> lesson.body().explain(glossary));
         ExerciseLibrary.Loaded exercises = exercises(course);
-        return new Loaded(new Content(course, lessons, exercises.library()), problems(exercises.problems()));
+        Content content = new Content(course, lessons, exercises.library(), glossary, LessonSearch.of(lessons));
+        return new Loaded(content, problems(exercises.problems()));
     }
 
     private Course course() {
@@ -71,6 +74,15 @@ final class ContentLoader {
             return Course.EMPTY;
         }
         return CourseParser.parse(file.get().text(), written(), problems);
+    }
+
+    /** A course may do without a glossary. */
+    private Glossary glossary(Map<LessonKey, Lesson> lessons) {
+        return files.files().stream()
+                .filter(one -> one.path().equals(GlossaryReader.FILE))
+                .findFirst()
+                .map(file -> GlossaryReader.read(file.text(), lessons, report(file.path())))
+                .orElse(Glossary.EMPTY);
     }
 
     private Set<LessonKey> written() {

@@ -14,6 +14,8 @@ import jakarta.ws.rs.core.Response;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.riseandgel.account.Roles;
@@ -30,12 +32,14 @@ public class CoursePages {
     private final CourseContent content;
     private final CourseViews views;
     private final LessonsRead read;
+    private final ReadingPlaces places;
     private final Viewer viewer;
 
-    CoursePages(CourseContent content, CourseViews views, LessonsRead read, Viewer viewer) {
+    CoursePages(CourseContent content, CourseViews views, LessonsRead read, ReadingPlaces places, Viewer viewer) {
         this.content = content;
         this.views = views;
         this.read = read;
+        this.places = places;
         this.viewer = viewer;
     }
 
@@ -111,6 +115,26 @@ public class CoursePages {
         Lesson found = find(now, stage, lesson);
         read.note(viewer.getId(), found.key());
         return SeeOther.page(now.after(found).map(next -> next.key().address()).orElse("/course?done=read"));
+    }
+
+    /**
+     * Keeps how far somebody has read. A form goes on to that place, or to the lesson when a changed lesson has it no
+     * more; a script asks for no page.
+     */
+    @POST
+    @Path("{stage}/{lesson}/place")
+    public Response keepPlace(
+            @RestPath String stage,
+            @RestPath String lesson,
+            @RestForm @DefaultValue("") String anchor,
+            @RestForm @DefaultValue("") String quiet) {
+        Lesson found = find(content.current(), stage, lesson);
+        Optional<ReadingPlaces.Place> place = places.keep(viewer.getId(), found, anchor);
+        if (quiet.isEmpty()) {
+            return SeeOther.page(
+                    place.map(ReadingPlaces.Place::address).orElse(found.key().address()));
+        }
+        return place.map(kept -> Response.noContent().build()).orElseThrow(NotFoundException::new);
     }
 
     private static Lesson find(Content now, String stage, String lesson) {

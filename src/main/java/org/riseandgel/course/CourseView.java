@@ -2,8 +2,8 @@ package org.riseandgel.course;
 
 import java.util.List;
 
-/** The course as a path: what its page shows. */
-public record CourseView(List<StageLine> stages, boolean showsRead, int problems) {
+/** The course as a path: what its page shows. goOn is null where nobody stopped halfway. */
+public record CourseView(List<StageLine> stages, boolean showsRead, int problems, ReadingPlaces.Place goOn) {
 
     /** A stage on the path; one without lessons is not written yet. */
     public record StageLine(

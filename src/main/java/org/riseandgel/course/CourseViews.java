@@ -20,12 +20,14 @@ public class CourseViews {
 
     private final CourseContent content;
     private final LessonsRead read;
+    private final ReadingPlaces places;
     private final SchoolSettings school;
     private final Viewer viewer;
 
-    CourseViews(CourseContent content, LessonsRead read, SchoolSettings school, Viewer viewer) {
+    CourseViews(CourseContent content, LessonsRead read, ReadingPlaces places, SchoolSettings school, Viewer viewer) {
         this.content = content;
         this.read = read;
+        this.places = places;
         this.school = school;
         this.viewer = viewer;
     }
@@ -39,7 +41,10 @@ public class CourseViews {
                 .toList();
         boolean mayMend = viewer.isInstructor() || viewer.isOffice();
         return new CourseView(
-                stages, viewer.isApprentice(), mayMend ? content.problems().size() : 0);
+                stages,
+                viewer.isApprentice(),
+                mayMend ? content.problems().size() : 0,
+                places.last(viewer.getId()).orElse(null));
     }
 
     /** One lesson. */
@@ -60,7 +65,8 @@ public class CourseViews {
                 lesson.sources(),
                 line(now.before(lesson), done),
                 line(now.after(lesson), done),
-                done.contains(lesson.key().id()));
+                done.contains(lesson.key().id()),
+                places.in(viewer.getId(), lesson).orElse(null));
     }
 
     private String emergency() {

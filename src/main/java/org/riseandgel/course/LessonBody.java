@@ -3,6 +3,7 @@ package org.riseandgel.course;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.commonmark.node.Node;
 import org.riseandgel.bench.Calculation;
 import org.riseandgel.core.quantity.DecimalMark;
@@ -16,6 +17,7 @@ public final class LessonBody {
     private final Map<Node, Heading> headings;
     private final List<Worked> worked;
     private final Map<DecimalMark, Written> written = new EnumMap<>(DecimalMark.class);
+    private Set<Term> terms = Set.of();
 
     LessonBody(Node document, Map<Node, Heading> headings, List<Worked> worked) {
         this.document = document;
@@ -60,5 +62,20 @@ public final class LessonBody {
 
     List<Worked> worked() {
         return worked;
+    }
+
+    /** Links the words of the glossary that the text uses; to be called once, while the course is loaded. */
+    void explain(Glossary glossary) {
+        terms = TermLinks.put(document, glossary);
+    }
+
+    /** The words of the glossary that the text uses. */
+    Set<Term> terms() {
+        return terms;
+    }
+
+    /** The text in plain words, one passage for each heading and one for what stands before the first. */
+    List<Passage> passages() {
+        return PassageReader.read(document, headings);
     }
 }

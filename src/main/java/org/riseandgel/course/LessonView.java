@@ -8,7 +8,8 @@ import org.riseandgel.course.CourseView.SkillLine;
 
 /**
  * What the page of a lesson shows. The body is HTML of our own making and goes to the page as it is; everything else is
- * text. Next and previous are null at the ends of the course; recall is null where no questions come before the text.
+ * text. Next and previous are null at the ends of the course; recall is null where no questions come before the text;
+ * goOn is null where nobody stopped halfway.
  */
 public record LessonView(
         String title,
@@ -25,4 +26,5 @@ public record LessonView(
         List<String> sources,
         LessonLine previous,
         LessonLine next,
-        boolean read) {}
+        boolean read,
+        ReadingPlaces.Place goOn) {}

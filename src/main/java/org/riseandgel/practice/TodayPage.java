@@ -7,28 +7,34 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import org.riseandgel.account.Roles;
 import org.riseandgel.account.Viewer;
+import org.riseandgel.course.ReadingPlaces;
 
 /** Where an apprentice begins: one thing to do next, and what else there is. */
 @Path("/today")
 @RolesAllowed(Roles.APPRENTICE)
 public class TodayPage {
     private final Today today;
+    private final ReadingPlaces places;
     private final Viewer viewer;
 
-    TodayPage(Today today, Viewer viewer) {
+    TodayPage(Today today, ReadingPlaces places, Viewer viewer) {
         this.today = today;
+        this.places = places;
         this.viewer = viewer;
     }
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance today(Today.Home home, String name);
+        static native TemplateInstance today(Today.Home home, String name, ReadingPlaces.Place place);
 
         private Templates() {}
     }
 
     @GET
     public TemplateInstance today() {
-        return Templates.today(today.of(viewer.getId()), viewer.getDisplayName());
+        return Templates.today(
+                today.of(viewer.getId()),
+                viewer.getDisplayName(),
+                places.last(viewer.getId()).orElse(null));
     }
 }

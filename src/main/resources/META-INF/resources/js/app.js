@@ -14,6 +14,35 @@
     button.addEventListener("click", () => window.print());
   }
 
+  // How far somebody has read is kept as they read; without a script they keep it by a form.
+  const keeper = document.querySelector("[data-keep-place]");
+  if (keeper) {
+    const headings = [...document.querySelectorAll(".lesson-body h2[id]")];
+    let kept = "";
+    let waiting;
+    const keep = async () => {
+      const seen = headings.filter((one) => one.getBoundingClientRect().top < window.innerHeight * 0.6).pop();
+      if (!seen || seen.id === kept) {
+        return;
+      }
+      kept = seen.id;
+      const form = new URLSearchParams(new FormData(keeper));
+      form.set("anchor", kept);
+      form.set("quiet", "yes");
+      const answer = await fetch(keeper.action, { method: "POST", body: form, credentials: "same-origin" }).catch(() => null);
+      keeper.hidden = answer !== null && answer.ok;
+    };
+    keeper.hidden = true;
+    window.addEventListener(
+      "scroll",
+      () => {
+        clearTimeout(waiting);
+        waiting = setTimeout(keep, 1000);
+      },
+      { passive: true },
+    );
+  }
+
   // A sign-in that is about to end can be kept with one press.
   const warning = document.querySelector(".idle-warning");
   if (warning) {
