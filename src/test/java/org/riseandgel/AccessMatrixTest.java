@@ -109,6 +109,32 @@ class AccessMatrixTest {
         MATRIX.put("POST /practice/draws/{draw}/hint", LEARNING);
         MATRIX.put("POST /practice/draws/{draw}/answer", LEARNING);
 
+        MATRIX.put("GET /set-work", APPRENTICES);
+        MATRIX.put("GET /set-work/{set}", APPRENTICES);
+        MATRIX.put("POST /set-work/{set}/begin", APPRENTICES);
+        MATRIX.put("GET /set-work/tries/{work}", APPRENTICES);
+        MATRIX.put("POST /set-work/tries/{work}/hand-in", APPRENTICES);
+        MATRIX.put("GET /set-work/tries/{work}/items/{number}", APPRENTICES);
+        MATRIX.put("POST /set-work/tries/{work}/items/{number}", APPRENTICES);
+        MATRIX.put("POST /set-work/tries/{work}/items/{number}/read", APPRENTICES);
+        MATRIX.put("GET /graded-sets", TEACHING);
+        MATRIX.put("POST /graded-sets", TEACHING);
+        MATRIX.put("GET /graded-sets/new", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/extension", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/copy", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/withdraw", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/export/{table}.{format}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/works/{work}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/works/{work}/items/{number}/parts/{part}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/works/{work}/items/{number}/parts/{part}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/draft", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/draft", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/draft/lines/{line}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/draft/lines/{line}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/draft/preview", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/draft/publish", TEACHING);
+
         MATRIX.put("GET /cohorts", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
         MATRIX.put("GET /people/{person}/answers", TEACHING);
@@ -156,6 +182,12 @@ class AccessMatrixTest {
                         "SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND cohort_id = '"
                                 + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
         values.put("{person}", DemoPeople.BASTIAN.toString());
+        values.put("{work}", one("SELECT id::text FROM graded_work WHERE person_id = '" + DemoPeople.ANOUK
+                + "' ORDER BY handed_in_at NULLS FIRST, begun_at LIMIT 1"));
+        values.put("{set}", one("SELECT set_id::text FROM graded_work WHERE id = '" + values.get("{work}") + "'"));
+        values.put("{number}", "1");
+        values.put("{table}", "results");
+        values.put("{format}", "csv");
         values.put("{part}", "1");
         values.put("{secret}", "a".repeat(43));
     }
@@ -271,6 +303,11 @@ class AccessMatrixTest {
         } else if (path.endsWith("/answers/{draw}/{part}")) {
             path = "/people/" + ownerOfAnAnswer() + "/answers/" + answeredDraw() + "/" + answeredPart();
         }
+        if (path.contains("/draft/lines/")) {
+            String line = narrowableLine();
+            path = path.replace("{line}", line)
+                    .replace("{set}", one("SELECT set_id::text FROM graded_line WHERE id = '" + line + "'"));
+        }
         for (Map.Entry<String, String> value : values.entrySet()) {
             path = path.replace(value.getKey(), value.getValue());
         }
@@ -334,6 +371,18 @@ class AccessMatrixTest {
         run("INSERT INTO access_token (id, id_hash, person_id, name, scopes, created_at, ends_at) VALUES ('" + id
                 + "', '" + id + "', '" + firstOf(who) + "', 'spare', '{bench}', now(), now() + interval '1 day')");
         return id;
+    }
+
+    /** A line of a draft whose exercise has numbers. */
+    private String narrowableLine() {
+        String set = UUID.randomUUID().toString();
+        String line = UUID.randomUUID().toString();
+        run("INSERT INTO graded_set (id, cohort_id, title, tries, feedback, created_by, created_at, changed_by, changed_at)"
+                + " VALUES ('" + set + "', '" + values.get("{cohort}") + "', 'Spare', 1, 'EACH', '"
+                + DemoPeople.INSTRUCTOR + "', now(), '" + DemoPeople.INSTRUCTOR + "', now())");
+        run("INSERT INTO graded_line (id, set_id, place, exercise_id, items, weight) VALUES ('" + line + "', '" + set
+                + "', 1, 'stick-marks-straight-beaker', 1, 1)");
+        return line;
     }
 
     private static UUID firstOf(Who who) {

@@ -114,7 +114,7 @@ class EveryPageTest {
         @SuppressWarnings("unchecked")
         List<String> found = (List<String>)
                 page.evaluate(
-                        "() => [...document.querySelectorAll('main a[href^=\"/\"], nav a, .who a')].map(a => a.getAttribute('href').split('#')[0])");
+                        "() => [...document.querySelectorAll('main a[href^=\"/\"]:not([download]), nav a, .who a')].map(a => a.getAttribute('href').split('#')[0])");
         return found;
     }
 
