@@ -57,7 +57,10 @@ class DemoWork {
             SetStore.Frozen one = chosen.exercise();
             DrawnExercise drawn = exercises.fresh(
                     new FrozenExercises.Exercise(
-                            one.exercise(), one.version(), one.skill(), chosen.line().ranges()),
+                            one.exercise(),
+                            one.version(),
+                            one.skill(),
+                            chosen.line().ranges()),
                     chosen.seed());
             works.addItem(id, number++, chosen, drawn.seed());
         }
@@ -103,24 +106,23 @@ class DemoWork {
     /** Lets half of the first wrong part of somebody's work count. */
     void correct(GradedSet set, UUID person, String reason) {
         works.of(set.id(), person).stream()
-                .flatMap(work -> work.items().stream()
-                        .flatMap(item -> item.answers().stream()
-                                .filter(answer -> !answer.isRight())
-                                .map(answer -> new MarkChange(
-                                        0,
-                                        work.id(),
-                                        item.number(),
-                                        answer.part(),
-                                        MarkChange.Kind.CORRECTION,
-                                        HALF,
-                                        answer.verdict().name(),
-                                        answer.slip(),
-                                        answer.expected(),
-                                        reason,
-                                        DemoPeople.INSTRUCTOR,
-                                        set.closesAt(),
-                                        null,
-                                        null))))
+                .flatMap(work -> work.items().stream().flatMap(item -> item.answers().stream()
+                        .filter(answer -> !answer.isRight())
+                        .map(answer -> new MarkChange(
+                                0,
+                                work.id(),
+                                item.number(),
+                                answer.part(),
+                                MarkChange.Kind.CORRECTION,
+                                HALF,
+                                answer.verdict().name(),
+                                answer.slip(),
+                                answer.expected(),
+                                reason,
+                                DemoPeople.INSTRUCTOR,
+                                set.closesAt(),
+                                null,
+                                null))))
                 .findFirst()
                 .ifPresent(works::change);
     }

@@ -44,7 +44,9 @@ public class ExportPages {
         return Response.ok(file.entity())
                 .type(wanted.mediaType())
                 .header(HttpHeaders.CONTENT_LENGTH, file.size())
-                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"graded-set-" + table + "." + format + "\"")
+                .header(
+                        HttpHeaders.CONTENT_DISPOSITION,
+                        "attachment; filename=\"graded-set-" + table + "." + format + "\"")
                 .header("Repr-Digest", "sha-256=:" + file.digest() + ":")
                 .build();
     }

@@ -83,37 +83,36 @@ class Exports {
                 Column.text("Changed because"),
                 Column.number("Seconds"),
                 Column.text("Answered"));
-        return new Table(
-                "Answers",
-                columns,
-                results.rows(set).stream().flatMap(row -> row.tries().stream().flatMap(one -> answers(row, one))));
+        return new Table("Answers", columns, results.rows(set).stream().flatMap(row -> row.tries().stream()
+                .flatMap(one -> answers(row, one))));
     }
 
     private Stream<List<Object>> answers(Results.PersonRow row, Results.TryRow one) {
         DecimalMark mark = school.decimalMark();
-        return one.work().items().stream().flatMap(item -> parts.told(item).stream().map(told -> {
-            DrawnExercise drawn = parts.drawn(item);
-            List<Object> cells = new ArrayList<>();
-            cells.add(row.name());
-            cells.add(row.signInName());
-            cells.add(one.work().nth());
-            cells.add(item.number());
-            cells.add(told.part() + 1);
-            cells.add(drawn.template().title());
-            cells.add(item.exercise().version());
-            cells.add((drawn.story(mark) + " " + told.prompt()).strip());
-            cells.add(told.typed());
-            cells.add(told.asRead());
-            cells.add(told.expected());
-            cells.add(told.mark().words());
-            cells.add(told.credit());
-            cells.add(told.change() == null ? null : told.change().reason());
-            cells.add(told.time() == null ? null : told.time().toSeconds());
-            cells.add(item.answer(told.part())
-                    .map(answer -> stamp(answer.answeredAt()))
-                    .orElse(null));
-            return cells;
-        }));
+        return one.work().items().stream()
+                .flatMap(item -> parts.told(item).stream().map(told -> {
+                    DrawnExercise drawn = parts.drawn(item);
+                    List<Object> cells = new ArrayList<>();
+                    cells.add(row.name());
+                    cells.add(row.signInName());
+                    cells.add(one.work().nth());
+                    cells.add(item.number());
+                    cells.add(told.part() + 1);
+                    cells.add(drawn.template().title());
+                    cells.add(item.exercise().version());
+                    cells.add((drawn.story(mark) + " " + told.prompt()).strip());
+                    cells.add(told.typed());
+                    cells.add(told.asRead());
+                    cells.add(told.expected());
+                    cells.add(told.mark().words());
+                    cells.add(told.credit());
+                    cells.add(told.change() == null ? null : told.change().reason());
+                    cells.add(told.time() == null ? null : told.time().toSeconds());
+                    cells.add(item.answer(told.part())
+                            .map(answer -> stamp(answer.answeredAt()))
+                            .orElse(null));
+                    return cells;
+                }));
     }
 
     private static String stamp(Instant at) {

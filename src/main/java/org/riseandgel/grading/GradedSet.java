@@ -37,20 +37,20 @@ record GradedSet(
         lines = List.copyOf(lines);
     }
 
-    boolean isDraft() {
+    public boolean isDraft() {
         return state == SetState.DRAFT;
     }
 
-    boolean isPublished() {
+    public boolean isPublished() {
         return state == SetState.PUBLISHED;
     }
 
     /** Points of all its items together. */
-    int outOf() {
+    public int outOf() {
         return lines.stream().mapToInt(line -> line.items() * line.weight()).sum();
     }
 
-    int items() {
+    public int items() {
         return lines.stream().mapToInt(Line::items).sum();
     }
 

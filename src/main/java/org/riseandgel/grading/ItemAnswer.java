@@ -25,7 +25,7 @@ record ItemAnswer(
         Instant shownAt,
         Instant answeredAt,
         String coreVersion) {
-    boolean isRight() {
+    public boolean isRight() {
         return verdict.isRight();
     }
 
@@ -35,7 +35,7 @@ record ItemAnswer(
     }
 
     /** From the act before to this answer. */
-    Duration time() {
+    public Duration time() {
         return Duration.between(shownAt, answeredAt);
     }
 }

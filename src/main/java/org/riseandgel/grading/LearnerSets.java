@@ -62,7 +62,7 @@ class LearnerSets {
             UUID open,
             List<TryLine> tries,
             String best) {
-        boolean isToDo() {
+        public boolean isToDo() {
             return mayBegin || open != null;
         }
     }

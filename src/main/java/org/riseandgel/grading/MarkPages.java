@@ -84,8 +84,7 @@ public class MarkPages {
     }
 
     @GET
-    public TemplateInstance work(
-            @RestPath UUID set, @RestPath UUID work, @RestQuery @DefaultValue("") String done) {
+    public TemplateInstance work(@RestPath UUID set, @RestPath UUID work, @RestQuery @DefaultValue("") String done) {
         GradedSet found = set(set);
         Work seen = work(found, work);
         DecimalMark mark = school.decimalMark();
@@ -108,8 +107,7 @@ public class MarkPages {
 
     @GET
     @Path("/items/{number}/parts/{part}")
-    public TemplateInstance mark(
-            @RestPath UUID set, @RestPath UUID work, @RestPath int number, @RestPath int part) {
+    public TemplateInstance mark(@RestPath UUID set, @RestPath UUID work, @RestPath int number, @RestPath int part) {
         GradedSet found = set(set);
         Work seen = work(found, work);
         Work.Item item = item(seen, number, part);

@@ -29,7 +29,7 @@ record PartTold(
         int credit,
         MarkChange change,
         Duration time) {
-    boolean isOpen() {
+    public boolean isOpen() {
         return time == null;
     }
 }

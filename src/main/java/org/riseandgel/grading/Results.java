@@ -68,14 +68,14 @@ class Results {
             List<PersonRow> rows,
             List<ExtensionLine> extensions) {
         /** How many people have handed in. */
-        long handedIn() {
+        public long handedIn() {
             return rows.stream().filter(PersonRow::isHandedIn).count();
         }
     }
 
     /** A person with their tries; the best one counts. */
     record PersonRow(UUID id, String name, String signInName, boolean here, List<TryRow> tries) {
-        boolean isHandedIn() {
+        public boolean isHandedIn() {
             return tries.stream().anyMatch(row -> row.work.handedInAt() != null);
         }
     }

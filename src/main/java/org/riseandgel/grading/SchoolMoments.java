@@ -20,7 +20,8 @@ import java.util.Optional;
  * closes at the second, so that nobody loses time by it.
  */
 final class SchoolMoments {
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("H:mm").withResolverStyle(ResolverStyle.STRICT);
+    private static final DateTimeFormatter TIME =
+            DateTimeFormatter.ofPattern("H:mm").withResolverStyle(ResolverStyle.STRICT);
     private static final DateTimeFormatter TIME_SHOWN = DateTimeFormatter.ofPattern("HH:mm");
 
     private SchoolMoments() {}

@@ -49,7 +49,7 @@ record Work(UUID id, UUID set, UUID person, int nth, Instant begunAt, Instant ha
         }
     }
 
-    boolean isOpen() {
+    public boolean isOpen() {
         return handedInAt == null;
     }
 

@@ -125,11 +125,11 @@ class WorkDesk {
 
     /** What a typed answer is read as; the echo is empty for a choice and when there is a question. */
     record ReadBack(String typed, String echo, String question) {
-        boolean isToBeSeen() {
+        public boolean isToBeSeen() {
             return !echo.isEmpty();
         }
 
-        boolean isClear() {
+        public boolean isClear() {
             return question.isEmpty();
         }
     }

@@ -54,14 +54,14 @@ class WorkViews {
             String points,
             List<Line> lines) {
         /** How many parts are not answered. */
-        int leftOpen() {
+        public int leftOpen() {
             return lines.stream().mapToInt(line -> line.parts - line.answered).sum();
         }
     }
 
     /** An item in the overview; its points are empty unless told. */
     record Line(int number, String question, int weight, int parts, int answered, String points) {
-        boolean isWhole() {
+        public boolean isWhole() {
             return answered == parts;
         }
     }
@@ -88,11 +88,11 @@ class WorkViews {
             String typed,
             int answering) {
         /** A phone's keypad for decimals has neither letters nor a slash, so it serves only answers without a unit. */
-        String keys() {
+        public String keys() {
             return asked.needsUnit() ? "text" : "decimal";
         }
 
-        boolean isLast() {
+        public boolean isLast() {
             return number == work.lines().size();
         }
     }

@@ -80,7 +80,8 @@ class GradedSetPagesTest {
     private ExerciseTemplate bare() {
         return content.exercises().all().stream()
                 .filter(NumericTemplate.class::isInstance)
-                .filter(one -> one.level() == 2 && ((NumericTemplate) one).parts().size() == 1)
+                .filter(one ->
+                        one.level() == 2 && ((NumericTemplate) one).parts().size() == 1)
                 .findFirst()
                 .orElseThrow();
     }
@@ -134,7 +135,8 @@ class GradedSetPagesTest {
 
         anouk.answerAll(first, 0);
         bastian.answerAll(second, 1);
-        Document told = bastian.browser.get("/set-work/tries/" + second + "/items/1").page();
+        Document told =
+                bastian.browser.get("/set-work/tries/" + second + "/items/1").page();
         assertThat(told.select(".verdict-word").text()).contains("Not right");
         assertThat(told.select(".working li")).isNotEmpty();
         assertThat(anouk.handIn(first).status()).isEqualTo(303);
@@ -149,8 +151,7 @@ class GradedSetPagesTest {
 
         String mark = "/graded-sets/" + set + "/works/" + second + "/items/1/parts/1";
         Document opened = ines.browser.get(mark).page();
-        assertThat(opened.select(".facts").text())
-                .contains("Written", "Read as", "Right answer", "Counts 0 %", "Time");
+        assertThat(opened.select(".facts").text()).contains("Written", "Read as", "Right answer", "Counts 0 %", "Time");
         assertThat(opened.select(".working li")).isNotEmpty();
         Answer refused = ines.browser.post(mark, Map.of("credit", "120", "reason", ""));
         assertThat(refused.status()).isEqualTo(422);
@@ -159,7 +160,8 @@ class GradedSetPagesTest {
         Answer corrected = ines.browser.post(mark, Map.of("credit", "50", "reason", "=The way was right"));
         assertThat(corrected.status()).isEqualTo(303);
         assertThat(ines.browser.get(mark).body()).contains("Corrected by hand: counts 50 %");
-        Document seen = bastian.browser.get("/set-work/tries/" + second + "/items/1").page();
+        Document seen =
+                bastian.browser.get("/set-work/tries/" + second + "/items/1").page();
         assertThat(seen.select(".facts").text()).contains("Counts 50 %").contains("=The way was right");
         assertThat(bastian.browser.get("/set-work/" + set).body()).contains("2.5 of 3 points");
 
@@ -189,7 +191,8 @@ class GradedSetPagesTest {
                 .singleElement()
                 .matches(row -> row.get("Points").isEmpty());
 
-        String answers = ines.browser.get("/graded-sets/" + set + "/export/answers.csv").body();
+        String answers =
+                ines.browser.get("/graded-sets/" + set + "/export/answers.csv").body();
         assertThat(answers).contains("'=The way was right").doesNotContain(",=The");
         assertThat(works.find(second)).isPresent();
     }
@@ -214,9 +217,16 @@ class GradedSetPagesTest {
         assertThat(anouk.browser.get("/set-work/" + set).page().text()).doesNotContain("Your result");
 
         MutableClock.advance(Duration.ofHours(3));
-        assertThat(SignedIn.asPerson(DemoPeople.ANOUK).get(page).page().select(".verdict-word").text())
+        assertThat(SignedIn.asPerson(DemoPeople.ANOUK)
+                        .get(page)
+                        .page()
+                        .select(".verdict-word")
+                        .text())
                 .contains("Right");
-        assertThat(SignedIn.asPerson(DemoPeople.ANOUK).get("/set-work/" + set).page().text())
+        assertThat(SignedIn.asPerson(DemoPeople.ANOUK)
+                        .get("/set-work/" + set)
+                        .page()
+                        .text())
                 .contains("Your result");
     }
 
@@ -248,14 +258,17 @@ class GradedSetPagesTest {
         assertThat(tooLate.status()).isEqualTo(409);
         assertThat(tooLate.page().text()).contains("This answer was not kept", "The set closed on");
         assertThat(late.handIn(first).status()).isEqualTo(409);
-        assertThat(late.work(first).items().stream().mapToInt(item -> item.answers().size()).sum())
+        assertThat(late.work(first).items().stream()
+                        .mapToInt(item -> item.answers().size())
+                        .sum())
                 .isEqualTo(1);
         SetWorker ill = new SetWorker(DemoPeople.BASTIAN, works, views);
         assertThat(ill.answer(second, 1, 0, ill.right(second, 1, 0)).status()).isEqualTo(303);
         assertThat(ill.handIn(second).status()).isEqualTo(303);
         Document results = SignedIn.as("instructor").get("/graded-sets/" + set).page();
         assertThat(results.select("table.board tbody tr").eachText())
-                .anyMatch(row -> row.startsWith("Anouk Sorrel") && row.contains("not handed in") && row.contains("1 of 3"));
+                .anyMatch(row ->
+                        row.startsWith("Anouk Sorrel") && row.contains("not handed in") && row.contains("1 of 3"));
         assertThat(results.text()).contains("Bastian Quill: until").contains("was ill");
     }
 
@@ -307,7 +320,12 @@ class GradedSetPagesTest {
         other.shutdown();
         long kept = answers.stream().filter(answer -> answer.status() == 303).count();
         assertThat(answers).allMatch(answer -> answer.status() == 303 || answer.status() == 409);
-        int saves = anouk.work(work).item(1).orElseThrow().answer(0).map(ItemAnswer::saves).orElse(0);
+        int saves = anouk.work(work)
+                .item(1)
+                .orElseThrow()
+                .answer(0)
+                .map(ItemAnswer::saves)
+                .orElse(0);
         assertThat((long) saves).isEqualTo(kept);
         assertThat(anouk.answer(work, 1, 0, right).status()).isEqualTo(409);
         assertThat(anouk.browser.get("/set-work/" + set).body()).contains("A drawing was wrong");
@@ -318,7 +336,8 @@ class GradedSetPagesTest {
     void ofTwoWhoEditTheSecondKeepsTheirTextAndSeesTheOther() {
         UUID set = ines.draft("Two at once", DemoPeople.FIRST_COHORT);
         Map<String, String> mine = ines.form(set);
-        assertThat(ines.change(set, Map.of("title", "Theirs", "exercise", bare().id())).status())
+        assertThat(ines.change(set, Map.of("title", "Theirs", "exercise", bare().id()))
+                        .status())
                 .isEqualTo(303);
         mine.put("title", "Mine");
         mine.put("note", "My note");
@@ -352,7 +371,8 @@ class GradedSetPagesTest {
         mine.put("from", set.toString());
         Answer copied = ines.browser.post("/graded-sets", mine);
         assertThat(copied.status()).isEqualTo(303);
-        GradedSet copy = sets.find(UUID.fromString(copied.location().split("/")[2])).orElseThrow();
+        GradedSet copy =
+                sets.find(UUID.fromString(copied.location().split("/")[2])).orElseThrow();
         assertThat(copy.title()).isEqualTo("Still typing");
         assertThat(copy.lines()).hasSize(1);
         assertThat(copy.isDraft()).isTrue();
@@ -365,7 +385,8 @@ class GradedSetPagesTest {
     @Test
     void aDraftThatIsNotReadySaysWhatIsMissing() {
         UUID set = ines.draft("Empty", DemoPeople.FIRST_COHORT);
-        Document preview = ines.browser.get("/graded-sets/" + set + "/draft/preview").page();
+        Document preview =
+                ines.browser.get("/graded-sets/" + set + "/draft/preview").page();
         assertThat(preview.select("section[aria-labelledby=to-mend] li")).hasSize(3);
         Answer refused = ines.browser.post("/graded-sets/" + set + "/draft/publish", Map.of("revision", "1"));
         assertThat(refused.status()).isEqualTo(422);
@@ -402,7 +423,8 @@ class GradedSetPagesTest {
         assertThat(form.select("input[name=from]")).isNotEmpty();
         Answer stale = ines.browser.post(page, Map.of("revision", "1", "from", "1", "to", "2"));
         assertThat(stale.status()).isEqualTo(409);
-        assertThat(stale.page().select("input[name=from]").first().attr("value")).isEqualTo("1");
+        assertThat(stale.page().select("input[name=from]").first().attr("value"))
+                .isEqualTo("1");
     }
 
     @Test
@@ -410,8 +432,11 @@ class GradedSetPagesTest {
         UUID set = published("Frozen", Policy.EACH, 1);
         List<SetStore.Frozen> pool = sets.pool(set);
         assertThat(pool).hasSize(3);
-        assertThat(pool).allMatch(one -> sql.any(
-                "SELECT 1 FROM exercise_version WHERE exercise_id = ? AND version = ?", one.exercise(), one.version()));
+        assertThat(pool)
+                .allMatch(one -> sql.any(
+                        "SELECT 1 FROM exercise_version WHERE exercise_id = ? AND version = ?",
+                        one.exercise(),
+                        one.version()));
         Line line = sets.find(set).orElseThrow().lines().get(0);
         assertThat(refusedByTheDatabase("UPDATE graded_line SET weight = 9 WHERE id = '" + line.id() + "'"))
                 .isTrue();
@@ -488,7 +513,8 @@ class GradedSetPagesTest {
                 "Closed " + cohort);
         sql.change("UPDATE graded_set SET cohort_id = ? WHERE id = ?", cohort, set);
         assertThat(ines.browser.get("/graded-sets/" + set).status()).isEqualTo(404);
-        assertThat(SignedIn.as("office").get("/graded-sets/" + set).page().text()).contains("Anouk Sorrel");
+        assertThat(SignedIn.as("office").get("/graded-sets/" + set).page().text())
+                .contains("Anouk Sorrel");
         assertThat(anouk.browser.get("/set-work/" + set).status()).isEqualTo(200);
         assertThat(anouk.answer(work, 1, 0, anouk.right(work, 1, 0)).status()).isEqualTo(303);
         assertThat(bastian.browser.get("/set-work/" + set).status()).isEqualTo(404);

@@ -20,17 +20,27 @@ class ScoreTest {
 
     private static Work.Item item(int weight, List<MarkChange> changes, Verdict... verdicts) {
         List<ItemAnswer> answers = IntStream.range(0, verdicts.length)
-                .mapToObj(part -> new ItemAnswer(
-                        part, "1", "1", "", "", verdicts[part], null, "1", 1, NOON, NOON, "1"))
+                .mapToObj(part -> new ItemAnswer(part, "1", "1", "", "", verdicts[part], null, "1", 1, NOON, NOON, "1"))
                 .toList();
-        return new Work.Item(
-                1, new FrozenExercises.Exercise("one", "v", "weighing", ""), 1, weight, answers, changes);
+        return new Work.Item(1, new FrozenExercises.Exercise("one", "v", "weighing", ""), 1, weight, answers, changes);
     }
 
     private static MarkChange credit(int part, int credit) {
         return new MarkChange(
-                1, UUID.randomUUID(), 1, part, MarkChange.Kind.CORRECTION, credit, null, null, null, "why",
-                UUID.randomUUID(), NOON, null, null);
+                1,
+                UUID.randomUUID(),
+                1,
+                part,
+                MarkChange.Kind.CORRECTION,
+                credit,
+                null,
+                null,
+                null,
+                "why",
+                UUID.randomUUID(),
+                NOON,
+                null,
+                null);
     }
 
     @Test

@@ -23,8 +23,7 @@ final class SetDrafter {
 
     /** Makes an empty draft. */
     UUID draft(String title, UUID cohort) {
-        Browserless.Answer made =
-                browser.post("/graded-sets", Map.of("title", title, "cohort", cohort.toString()));
+        Browserless.Answer made = browser.post("/graded-sets", Map.of("title", title, "cohort", cohort.toString()));
         if (made.status() != 303) {
             throw new AssertionError("no draft: " + made);
         }

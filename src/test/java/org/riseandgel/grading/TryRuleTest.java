@@ -98,6 +98,7 @@ class TryRuleTest {
         assertThat(TryRule.tells(waits, List.of(), CLOSES)).isTrue();
         assertThat(TryRule.tells(waits, extensions, CLOSES)).isFalse();
         assertThat(TryRule.tells(waits, extensions, later)).isTrue();
-        assertThat(TryRule.tells(set(SetState.PUBLISHED, Policy.EACH, 1), extensions, OPENS)).isTrue();
+        assertThat(TryRule.tells(set(SetState.PUBLISHED, Policy.EACH, 1), extensions, OPENS))
+                .isTrue();
     }
 }

@@ -54,8 +54,7 @@ public record TableFile(Path path, long size, String digest) {
     public static TableFile write(Table table, Format format) throws IOException {
         Path path = Files.createTempFile("table", "." + format.ending);
         MessageDigest digest = sha256();
-        try (OutputStream out =
-                new DigestOutputStream(new BufferedOutputStream(Files.newOutputStream(path)), digest)) {
+        try (OutputStream out = new DigestOutputStream(new BufferedOutputStream(Files.newOutputStream(path)), digest)) {
             if (format == Format.CSV) {
                 Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
                 CsvFile.write(table, text);
@@ -67,8 +66,7 @@ public record TableFile(Path path, long size, String digest) {
             Files.deleteIfExists(path);
             throw e;
         }
-        return new TableFile(
-                path, Files.size(path), Base64.getEncoder().encodeToString(digest.digest()));
+        return new TableFile(path, Files.size(path), Base64.getEncoder().encodeToString(digest.digest()));
     }
 
     /** What sends the file, piece by piece, and then removes it. */
