@@ -52,6 +52,8 @@ class AccessMatrixTest {
     private static final Set<Who> TEACHING = EnumSet.of(Who.INSTRUCTOR, Who.OFFICE);
     private static final Set<Who> OFFICE = EnumSet.of(Who.OFFICE);
 
+    private static final String MENDED = "stick-marks-straight-beaker";
+
     /** Route → who may. */
     private static final Map<String, Set<Who>> MATRIX = new LinkedHashMap<>();
 
@@ -125,6 +127,12 @@ class AccessMatrixTest {
         MATRIX.put("POST /graded-sets/{set}/copy", TEACHING);
         MATRIX.put("POST /graded-sets/{set}/withdraw", TEACHING);
         MATRIX.put("GET /graded-sets/{set}/export/{table}.{format}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again/exercises/{exercise}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/judge-again/exercises/{exercise}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again/jobs/{job}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again/jobs/{job}/progress", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/judge-again/jobs/{job}/undo", TEACHING);
         MATRIX.put("GET /graded-sets/{set}/works/{work}", TEACHING);
         MATRIX.put("GET /graded-sets/{set}/works/{work}/items/{number}/parts/{part}", TEACHING);
         MATRIX.put("POST /graded-sets/{set}/works/{work}/items/{number}/parts/{part}", TEACHING);
@@ -305,6 +313,12 @@ class AccessMatrixTest {
         } else if (path.endsWith("/answers/{draw}/{part}")) {
             path = "/people/" + ownerOfAnAnswer() + "/answers/" + answeredDraw() + "/" + answeredPart();
         }
+        if (path.contains("/judge-again/")) {
+            String job = mendedJob();
+            path = path.replace("{job}", job)
+                    .replace("{set}", one("SELECT set_id::text FROM graded_regrade WHERE id = '" + job + "'"))
+                    .replace("{exercise}", MENDED);
+        }
         if (path.contains("/draft/lines/")) {
             String line = narrowableLine();
             path = path.replace("{line}", line)
@@ -373,6 +387,30 @@ class AccessMatrixTest {
         run("INSERT INTO access_token (id, id_hash, person_id, name, scopes, created_at, ends_at) VALUES ('" + id
                 + "', '" + id + "', '" + firstOf(who) + "', 'spare', '{bench}', now(), now() + interval '1 day')");
         return id;
+    }
+
+    /** A finished job of a set that went out with an older text of an exercise. */
+    private String mendedJob() {
+        String set = UUID.randomUUID().toString();
+        String line = UUID.randomUUID().toString();
+        String job = UUID.randomUUID().toString();
+        String by = "'" + DemoPeople.INSTRUCTOR + "'";
+        run("INSERT INTO graded_set (id, cohort_id, title, tries, feedback, created_by, created_at, changed_by, changed_at)"
+                + " VALUES ('" + set + "', '" + values.get("{cohort}") + "', 'Spare', 1, 'EACH', " + by + ", now(), " + by
+                + ", now())");
+        run("INSERT INTO graded_line (id, set_id, place, exercise_id, items, weight) VALUES ('" + line + "', '" + set
+                + "', 1, '" + MENDED + "', 1, 1)");
+        run("INSERT INTO exercise_version (exercise_id, version, source_text, first_used) VALUES ('" + MENDED
+                + "', 'older', '', now()) ON CONFLICT DO NOTHING");
+        run("INSERT INTO graded_pool (line_id, exercise_id, version, skill) VALUES ('" + line + "', '" + MENDED
+                + "', 'older', 'stick-marks-straight')");
+        run("UPDATE graded_set SET state = 'PUBLISHED', opens_local = now(), closes_local = now() + interval '1 day',"
+                + " zone = 'UTC', opens_at = now(), closes_at = now() + interval '1 day', published_by = " + by
+                + ", published_at = now() WHERE id = '" + set + "'");
+        run("INSERT INTO graded_regrade (id, set_id, exercise_id, version, state, reason, started_by, started_at,"
+                + " finished_at) VALUES ('" + job + "', '" + set + "', '" + MENDED + "', 'older', 'DONE', 'spare', " + by
+                + ", now(), now())");
+        return job;
     }
 
     /** A line of a draft whose exercise has numbers. */

@@ -7,7 +7,6 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -56,9 +55,7 @@ public record TableFile(Path path, long size, String digest) {
         MessageDigest digest = sha256();
         try (OutputStream out = new DigestOutputStream(new BufferedOutputStream(Files.newOutputStream(path)), digest)) {
             if (format == Format.CSV) {
-                Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-                CsvFile.write(table, text);
-                text.flush();
+                CsvFile.write(table, new OutputStreamWriter(out, StandardCharsets.UTF_8));
             } else {
                 XlsxFile.write(table, out);
             }
