@@ -30,6 +30,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless.Answer;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.course.CourseContent;
 
 /**
  * Who may do what: every route of the program against nobody, every role, and the records of other people. A route that
@@ -173,6 +174,9 @@ class AccessMatrixTest {
 
     @Inject
     DataSource dataSource;
+
+    @Inject
+    CourseContent content;
 
     private final Map<String, String> values = new HashMap<>();
 
@@ -401,7 +405,9 @@ class AccessMatrixTest {
         run("INSERT INTO graded_line (id, set_id, place, exercise_id, items, weight) VALUES ('" + line + "', '" + set
                 + "', 1, '" + MENDED + "', 1, 1)");
         run("INSERT INTO exercise_version (exercise_id, version, source_text, first_used) VALUES ('" + MENDED
-                + "', 'older', '', now()) ON CONFLICT DO NOTHING");
+                + "', 'older', '"
+                + content.exercises().find(MENDED).orElseThrow().file().text().replace("'", "''")
+                + "', now()) ON CONFLICT DO NOTHING");
         run("INSERT INTO graded_pool (line_id, exercise_id, version, skill) VALUES ('" + line + "', '" + MENDED
                 + "', 'older', 'stick-marks-straight')");
         run("UPDATE graded_set SET state = 'PUBLISHED', opens_local = now(), closes_local = now() + interval '1 day',"
