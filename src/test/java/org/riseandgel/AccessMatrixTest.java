@@ -399,9 +399,11 @@ class AccessMatrixTest {
         String line = UUID.randomUUID().toString();
         String job = UUID.randomUUID().toString();
         String by = "'" + DemoPeople.INSTRUCTOR + "'";
-        run("INSERT INTO graded_set (id, cohort_id, title, tries, feedback, created_by, created_at, changed_by, changed_at)"
-                + " VALUES ('" + set + "', '" + values.get("{cohort}") + "', 'Spare', 1, 'EACH', " + by + ", now(), " + by
-                + ", now())");
+        run(
+                "INSERT INTO graded_set (id, cohort_id, title, tries, feedback, created_by, created_at, changed_by, changed_at)"
+                        + " VALUES ('" + set + "', '" + values.get("{cohort}") + "', 'Spare', 1, 'EACH', " + by
+                        + ", now(), " + by
+                        + ", now())");
         run("INSERT INTO graded_line (id, set_id, place, exercise_id, items, weight) VALUES ('" + line + "', '" + set
                 + "', 1, '" + MENDED + "', 1, 1)");
         run("INSERT INTO exercise_version (exercise_id, version, source_text, first_used) VALUES ('" + MENDED
@@ -414,7 +416,8 @@ class AccessMatrixTest {
                 + " zone = 'UTC', opens_at = now(), closes_at = now() + interval '1 day', published_by = " + by
                 + ", published_at = now() WHERE id = '" + set + "'");
         run("INSERT INTO graded_regrade (id, set_id, exercise_id, version, state, reason, started_by, started_at,"
-                + " finished_at) VALUES ('" + job + "', '" + set + "', '" + MENDED + "', 'older', 'DONE', 'spare', " + by
+                + " finished_at) VALUES ('" + job + "', '" + set + "', '" + MENDED + "', 'older', 'DONE', 'spare', "
+                + by
                 + ", now(), now())");
         return job;
     }

@@ -32,8 +32,7 @@ public class RegradePages {
     private final RegradeWorker worker;
     private final Viewer viewer;
 
-    RegradePages(
-            GradingAccess access, Regrades regrades, RegradeStore store, RegradeWorker worker, Viewer viewer) {
+    RegradePages(GradingAccess access, Regrades regrades, RegradeStore store, RegradeWorker worker, Viewer viewer) {
         this.access = access;
         this.regrades = regrades;
         this.store = store;
@@ -43,8 +42,7 @@ public class RegradePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance list(
-                GradedSet set, List<Regrades.Mended> mended, List<RegradeStore.Job> jobs);
+        static native TemplateInstance list(GradedSet set, List<Regrades.Mended> mended, List<RegradeStore.Job> jobs);
 
         static native TemplateInstance preview(
                 GradedSet set,
@@ -123,9 +121,8 @@ public class RegradePages {
     /** The job; one that no node is at any more is taken up by being looked at. */
     private RegradeStore.Job watched(UUID set, UUID job) {
         find(set);
-        RegradeStore.Job found = store.find(job)
-                .filter(one -> one.set().equals(set))
-                .orElseThrow(NotFoundException::new);
+        RegradeStore.Job found =
+                store.find(job).filter(one -> one.set().equals(set)).orElseThrow(NotFoundException::new);
         if (found.isAtWork()) {
             worker.goOn(job);
         }

@@ -100,8 +100,7 @@ class Regrades {
         return works.ofSet(set.id()).stream()
                 .flatMap(work -> work.items().stream()
                         .filter(item -> item.exercise().exercise().equals(exercise))
-                        .flatMap(item -> item.answers().stream()
-                                .map(answer -> change(work, item, answer, now.get()))))
+                        .flatMap(item -> item.answers().stream().map(answer -> change(work, item, answer, now.get()))))
                 .toList();
     }
 
@@ -116,7 +115,8 @@ class Regrades {
                 before.mark().words(),
                 before.credit(),
                 result.judged()
-                        .map(judged -> MarkWords.of(judged.verdict(), judged.slip().orElse(null))
+                        .map(judged -> MarkWords.of(
+                                        judged.verdict(), judged.slip().orElse(null))
                                 .words())
                         .orElse(""),
                 result.judged().map(judged -> credit(judged.verdict())).orElse(before.credit()),
@@ -164,7 +164,8 @@ class Regrades {
         Optional<ExerciseTemplate> mended =
                 content.exercises().find(exercise).filter(now -> now.version().equals(version));
         boolean frozenOtherwise = sets.pool(set.id()).stream()
-                .anyMatch(one -> one.exercise().equals(exercise) && !one.version().equals(version));
+                .anyMatch(
+                        one -> one.exercise().equals(exercise) && !one.version().equals(version));
         if (mended.isEmpty() || !frozenOtherwise) {
             return Optional.empty();
         }
@@ -198,7 +199,11 @@ class Regrades {
     boolean undo(RegradeStore.Job job, UUID by) {
         boolean begun = store.beginUndo(job, by);
         if (begun) {
-            audit.note(by, "graded-set-judging-undone", job.set().toString(), job.id().toString());
+            audit.note(
+                    by,
+                    "graded-set-judging-undone",
+                    job.set().toString(),
+                    job.id().toString());
         }
         return begun;
     }
@@ -206,8 +211,8 @@ class Regrades {
     /** Does some more of a job, in the caller's transaction; false when nothing was left to take. */
     boolean step(RegradeStore.Job job, int most) {
         boolean undoing = job.state() == RegradeStore.State.UNDOING;
-        List<RegradeStore.Target> targets = store.take(
-                job.id(), undoing ? RegradeStore.Outcome.CHANGED : RegradeStore.Outcome.WAITING, most);
+        List<RegradeStore.Target> targets =
+                store.take(job.id(), undoing ? RegradeStore.Outcome.CHANGED : RegradeStore.Outcome.WAITING, most);
         for (RegradeStore.Target target : targets) {
             store.settle(job.id(), target, undoing ? undone(job, target) : judgedAgain(job, target));
         }

@@ -125,8 +125,7 @@ class RegradeTest {
                 version);
         sets.publish(
                 draft,
-                new SetStore.Publication(
-                        ZoneOffset.UTC, now.minus(1, ChronoUnit.DAYS), now.plus(1, ChronoUnit.DAYS)),
+                new SetStore.Publication(ZoneOffset.UTC, now.minus(1, ChronoUnit.DAYS), now.plus(1, ChronoUnit.DAYS)),
                 DemoPeople.INSTRUCTOR,
                 now);
         return id;
@@ -192,7 +191,10 @@ class RegradeTest {
         assertThat(done.leftAlone()).isEqualTo(1);
         assertThat(credit(close)).isEqualTo(100);
         assertThat(credit(corrected)).isEqualTo(30);
-        assertThat(anouk.browser.get("/set-work/tries/" + close + "/items/1").page().text())
+        assertThat(anouk.browser
+                        .get("/set-work/tries/" + close + "/items/1")
+                        .page()
+                        .text())
                 .contains("The tolerance was too small");
         assertThat(ines.get(mark(close)).page().text()).contains("Judged again by the mended exercise: counts 100 %");
 
@@ -209,7 +211,8 @@ class RegradeTest {
     void aJobThatARestartLeftHalfDoneGoesOn() {
         UUID job = regrades.start(find(), EXERCISE, version(), "Half way", DemoPeople.INSTRUCTOR)
                 .orElseThrow();
-        QuarkusTransaction.requiringNew().call(() -> regrades.step(jobs.find(job).orElseThrow(), 2));
+        QuarkusTransaction.requiringNew()
+                .call(() -> regrades.step(jobs.find(job).orElseThrow(), 2));
         RegradeStore.Job half = jobs.find(job).orElseThrow();
         assertThat(half.done()).isEqualTo(2);
         assertThat(half.isAtWork()).isTrue();
