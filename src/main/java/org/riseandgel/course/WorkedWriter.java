@@ -42,12 +42,18 @@ final class WorkedWriter {
     private void inputs(Worked worked) {
         html.tag("dl", Map.of("class", "facts"));
         for (Input input : worked.calculation().inputs()) {
-            if (worked.calculation().uses(input.name(), worked.given())) {
+            if (worked.calculation().uses(input.name(), worked.given()) && !isEmptyTable(worked, input)) {
                 element("dt", "", input.label());
                 element("dd", "", given(worked, input));
             }
         }
         html.tag("/dl");
+    }
+
+    /** A table that may stay empty, and did. */
+    private static boolean isEmptyTable(Worked worked, Input input) {
+        return input instanceof Input.Readings table
+                && worked.given().rows(table.name()).isEmpty();
     }
 
     private String given(Worked worked, Input input) {

@@ -150,10 +150,13 @@ class NothingLeaksTest {
                 .doesNotContain(Long.toString(seed), Long.toUnsignedString(seed), Long.toUnsignedString(seed, 16));
         // The working of an earlier part is full of numbers; two figures in common say nothing there.
         int fewest = from == 0 ? 2 : 3;
+        // 389 g of water are 389 mL: what was the answer to an earlier part may be read.
+        Set<String> open = new LinkedHashSet<>();
+        drawn.parts().subList(0, from).forEach(part -> open.addAll(spellings(part, drawn, fewest)));
         for (int part = from; part < drawn.parts().size(); part++) {
-            assertThat(found(spellings(drawn.part(part), drawn, fewest), text))
-                    .as(about)
-                    .isEmpty();
+            Set<String> closed = spellings(drawn.part(part), drawn, fewest);
+            closed.removeAll(open);
+            assertThat(found(closed, text)).as(about).isEmpty();
             if (part > from || verdictShown) {
                 assertThat(text).as(about).doesNotContain(drawn.prompt(part, DecimalMark.POINT));
             }
