@@ -120,6 +120,8 @@ class AccessMatrixTest {
         MATRIX.put("GET /set-work/tries/{work}/items/{number}", APPRENTICES);
         MATRIX.put("POST /set-work/tries/{work}/items/{number}", APPRENTICES);
         MATRIX.put("POST /set-work/tries/{work}/items/{number}/read", APPRENTICES);
+        MATRIX.put("GET /api/v1/cohorts/{cohort}/graded-sets", TEACHING);
+        MATRIX.put("GET /api/v1/cohorts/{cohort}/graded-sets/{set}", TEACHING);
         MATRIX.put("GET /graded-sets", TEACHING);
         MATRIX.put("POST /graded-sets", TEACHING);
         MATRIX.put("GET /graded-sets/new", TEACHING);
@@ -128,6 +130,7 @@ class AccessMatrixTest {
         MATRIX.put("POST /graded-sets/{set}/copy", TEACHING);
         MATRIX.put("POST /graded-sets/{set}/withdraw", TEACHING);
         MATRIX.put("GET /graded-sets/{set}/export/{table}.{format}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/items", TEACHING);
         MATRIX.put("GET /graded-sets/{set}/judge-again", TEACHING);
         MATRIX.put("GET /graded-sets/{set}/judge-again/exercises/{exercise}", TEACHING);
         MATRIX.put("POST /graded-sets/{set}/judge-again/exercises/{exercise}", TEACHING);
@@ -199,6 +202,7 @@ class AccessMatrixTest {
                 one("SELECT id::text FROM graded_work WHERE person_id = '" + DemoPeople.ANOUK
                         + "' ORDER BY handed_in_at NULLS FIRST, begun_at LIMIT 1"));
         values.put("{set}", one("SELECT set_id::text FROM graded_work WHERE id = '" + values.get("{work}") + "'"));
+        values.put("{cohort}", one("SELECT cohort_id::text FROM graded_set WHERE id = '" + values.get("{set}") + "'"));
         values.put("{number}", "1");
         values.put("{table}", "results");
         values.put("{format}", "csv");

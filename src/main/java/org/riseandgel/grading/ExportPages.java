@@ -55,6 +55,7 @@ public class ExportPages {
         return switch (name) {
             case "results" -> exports.results(set);
             case "answers" -> exports.answers(set);
+            case "items" -> exports.items(set);
             default -> throw new NotFoundException();
         };
     }

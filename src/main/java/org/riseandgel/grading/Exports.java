@@ -1,6 +1,8 @@
 package org.riseandgel.grading;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -17,12 +19,16 @@ import org.riseandgel.platform.table.Table;
 /** Results of a set as tables that leave the program. Moments are in UTC, as ISO 8601 writes them. */
 @ApplicationScoped
 class Exports {
+    private static final int FIGURE_PLACES = 4;
+
     private final Results results;
+    private final ItemReviews reviews;
     private final PartViews parts;
     private final SchoolSettings school;
 
-    Exports(Results results, PartViews parts, SchoolSettings school) {
+    Exports(Results results, ItemReviews reviews, PartViews parts, SchoolSettings school) {
         this.results = results;
+        this.reviews = reviews;
         this.parts = parts;
         this.school = school;
     }
@@ -56,7 +62,7 @@ class Exports {
             cells.add(row.tries().size() == 1 || one.best() ? "yes" : "no");
             cells.add(stamp(one.work().begunAt()));
             cells.add(stamp(one.work().handedInAt()));
-            one.work().items().forEach(item -> cells.add(Score.written(Score.of(item, parts.parts(item)))));
+            cells.addAll(one.itemPoints());
             cells.add(Score.written(one.score().points()));
             cells.add(one.score().outOf());
             cells.add(one.score().percent());
@@ -113,6 +119,47 @@ class Exports {
                             .orElse(null));
                     return cells;
                 }));
+    }
+
+    /** One row for each exercise with its figures; those that are not told are left empty. */
+    Table items(GradedSet set) {
+        List<Column> columns = List.of(
+                Column.text("Exercise"),
+                Column.text("Title"),
+                Column.number("Level"),
+                Column.number("People"),
+                Column.number("Facility"),
+                Column.number("Facility 95 % from"),
+                Column.number("Facility 95 % to"),
+                Column.number("Discrimination"),
+                Column.number("Median seconds"),
+                Column.text("Slips"),
+                Column.number("Wrong answers"),
+                Column.number("Share without a slip"));
+        return new Table("Items", columns, reviews.of(set).stream().map(Exports::row));
+    }
+
+    private static List<Object> row(ItemReviews.Line line) {
+        ItemReview.Figures figures = line.figures();
+        List<Object> cells = new ArrayList<>();
+        cells.add(figures.exercise());
+        cells.add(line.title());
+        cells.add(line.level());
+        cells.add(figures.people());
+        cells.add(number(figures.facility()));
+        cells.add(figures.isTold() ? number(figures.likely().low()) : null);
+        cells.add(figures.isTold() ? number(figures.likely().high()) : null);
+        cells.add(number(figures.discrimination().orElse(Double.NaN)));
+        cells.add(figures.medianTime() == null ? null : figures.medianTime().toSeconds());
+        cells.add(line.slipWords());
+        cells.add(figures.isTold() ? figures.wrongs() : null);
+        cells.add(number(figures.unexplained()));
+        return cells;
+    }
+
+    /** Four places; nothing for what is no number. */
+    private static BigDecimal number(double value) {
+        return Double.isNaN(value) ? null : BigDecimal.valueOf(value).setScale(FIGURE_PLACES, RoundingMode.HALF_UP);
     }
 
     private static String stamp(Instant at) {

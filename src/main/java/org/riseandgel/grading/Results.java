@@ -1,6 +1,7 @@
 package org.riseandgel.grading;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -81,7 +82,14 @@ class Results {
     }
 
     /** One try with the points of its items. */
-    record TryRow(Work work, List<Cell> cells, Score score, String points, String percent, boolean best) {}
+    record TryRow(
+            Work work,
+            List<Cell> cells,
+            List<BigDecimal> itemPoints,
+            Score score,
+            String points,
+            String percent,
+            boolean best) {}
 
     /** An item of a try: its points, and whether they are all, some, none, or nothing is answered. */
     record Cell(int number, String points, String icon, boolean changed) {}
@@ -150,6 +158,9 @@ class Results {
         return new TryRow(
                 work,
                 work.items().stream().map(item -> cell(item, mark)).toList(),
+                work.items().stream()
+                        .map(item -> Score.written(Score.of(item, parts.parts(item))))
+                        .toList(),
                 score,
                 score.words(mark),
                 Score.text(score.percent(), mark) + " %",

@@ -522,6 +522,45 @@ class GradedSetPagesTest {
     }
 
     @Test
+    void aProgramReadsResultsWithATokenOfItsScopeAndOnlyThose() {
+        UUID set = published("For programs", Policy.EACH, 1);
+        UUID work = anouk.begin(set);
+        anouk.answerAll(work, 0);
+        anouk.handIn(work);
+        String token = token("cohort-progress");
+        String at = "/api/v1/cohorts/" + DemoPeople.FIRST_COHORT + "/graded-sets";
+        Browserless program = Browserless.anonymous();
+        assertThat(program.getWithToken(at, token).body()).contains("\"title\":\"For programs\"");
+        assertThat(program.getWithToken(at + "/" + set, token).body())
+                .contains("\"signInName\":\"anouk\"", "\"points\":3", "\"percent\":100.0");
+        assertThat(program.getWithToken(at, token("bench")).status()).isEqualTo(403);
+        assertThat(program.getWithToken("/graded-sets/" + set, token).status()).isEqualTo(403);
+        String other = "/api/v1/cohorts/" + DemoPeople.SECOND_COHORT + "/graded-sets/" + set;
+        assertThat(program.getWithToken(other, token).status()).isEqualTo(404);
+        UUID cohort = UUID.randomUUID();
+        sql.change("INSERT INTO cohort (id, name, created_at) VALUES (?, ?, now())", cohort, "Foreign " + cohort);
+        sql.change("UPDATE graded_set SET cohort_id = ? WHERE id = ?", cohort, set);
+        String foreign = "/api/v1/cohorts/" + cohort + "/graded-sets";
+        assertThat(program.getWithToken(foreign, token).status()).isEqualTo(404);
+        assertThat(program.getWithToken(foreign + "/" + set, token).status()).isEqualTo(404);
+    }
+
+    private String token(String scope) {
+        String password = DemoPeople.ALL.stream()
+                .filter(person -> person.id().equals(DemoPeople.INSTRUCTOR))
+                .findFirst()
+                .orElseThrow()
+                .password();
+        return ines.browser
+                .post(
+                        "/account/tokens",
+                        Map.of("name", scope, "scope", scope, "days", "30", "password", password))
+                .page()
+                .selectFirst("code.secret")
+                .text();
+    }
+
+    @Test
     void theClosingIsInTheCalendarUntilTheSetIsHandedIn() {
         UUID set = published("In the calendar", Policy.EACH, 1);
         String address = anouk.browser
