@@ -103,6 +103,7 @@ class SetsLeakNothingTest {
         String text = (answer.headerText() + answer.body())
                 .replaceAll("[0-9a-f]{8}-[0-9a-f-]{27}", "")
                 .replace("&#39;", "'")
+                .replace("delay:400ms", "")
                 .replaceAll("(?s)<a class=\"wordmark\".*?</a>", "")
                 .replaceAll("value=\"[A-Za-z0-9_-]{40,}\"", "")
                 .replaceAll("date=\\[[^]]*]|content-length=\\[[^]]*]|[0-9]+ [A-Z][a-z]+ [0-9]{4}, [0-9:]{5}", "");
