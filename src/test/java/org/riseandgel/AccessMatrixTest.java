@@ -30,6 +30,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless.Answer;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.clearance.Place;
+import org.riseandgel.clearance.rule.Form;
+import org.riseandgel.clearance.rule.Substance;
 import org.riseandgel.course.CourseContent;
 
 /**
@@ -55,6 +58,10 @@ class AccessMatrixTest {
     private static final Set<Who> READING_SITTINGS = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
     private static final Set<Who> TEACHING = EnumSet.of(Who.INSTRUCTOR, Who.OFFICE);
     private static final Set<Who> OFFICE = EnumSet.of(Who.OFFICE);
+    private static final Set<Who> STAFF = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
+
+    private static final Place DOOR = new Place(
+            new Substance("Sodium hexafluorosilicate", "16893-85-9", "Supplier A"), Form.DISPERSION, "Foaming room");
 
     private static final String MENDED = "stick-marks-straight-beaker";
 
@@ -162,6 +169,11 @@ class AccessMatrixTest {
         MATRIX.put("GET /people/{person}/sittings/{sitting}", READING_SITTINGS);
         MATRIX.put("POST /people/{person}/sittings/talk", TALKING);
 
+        MATRIX.put("GET /door", STAFF);
+        MATRIX.put("GET /door/{place}", STAFF);
+        MATRIX.put("GET /door/{place}/list", STAFF);
+        MATRIX.put("GET /api/v1/register/check", STAFF);
+
         MATRIX.put("GET /cohorts", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
         MATRIX.put("GET /people/{person}/answers", TEACHING);
@@ -223,6 +235,7 @@ class AccessMatrixTest {
         values.put("{part}", "1");
         values.put("{check}", "whipping-check");
         values.put("{secret}", "a".repeat(43));
+        values.put("{place}", DOOR.id().toString());
     }
 
     @AfterEach
@@ -332,6 +345,8 @@ class AccessMatrixTest {
             path = path.replace("{id}", who == Who.NOBODY ? UUID.randomUUID().toString() : spareSignIn(who));
         } else if (path.startsWith("/account/tokens/{id}")) {
             path = path.replace("{id}", who == Who.NOBODY ? UUID.randomUUID().toString() : ownToken(who));
+        } else if (path.equals("/api/v1/register/check")) {
+            path += "?task=clean&person=" + DemoPeople.BASTIAN + "&place=" + DOOR.id();
         } else if (path.startsWith("/bench/{id}") || path.startsWith("/api/v1/bench/{id}")) {
             path = path.replace("{id}", "foam-density");
         } else if (path.endsWith("/answers/{draw}/{part}")) {
