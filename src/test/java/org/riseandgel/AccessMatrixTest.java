@@ -58,6 +58,7 @@ class AccessMatrixTest {
     private static final Set<Who> READING_SITTINGS = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
     private static final Set<Who> TEACHING = EnumSet.of(Who.INSTRUCTOR, Who.OFFICE);
     private static final Set<Who> OFFICE = EnumSet.of(Who.OFFICE);
+    private static final Set<Who> DECIDING = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD);
     private static final Set<Who> STAFF = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
 
     private static final Place DOOR = new Place(
@@ -95,6 +96,7 @@ class AccessMatrixTest {
         MATRIX.put("GET /calendar/{secret}.ics", PUBLIC);
 
         MATRIX.put("GET /course", SIGNED_IN);
+        MATRIX.put("GET /course/{stage}", SIGNED_IN);
         MATRIX.put("GET /course/{stage}/{lesson}", SIGNED_IN);
         MATRIX.put("POST /course/{stage}/{lesson}/{kind}", SIGNED_IN);
         MATRIX.put("POST /course/{stage}/{lesson}/read", APPRENTICES);
@@ -121,6 +123,15 @@ class AccessMatrixTest {
         MATRIX.put("POST /practice/draws/{draw}/read", LEARNING);
         MATRIX.put("POST /practice/draws/{draw}/hint", LEARNING);
         MATRIX.put("POST /practice/draws/{draw}/answer", LEARNING);
+        MATRIX.put("POST /practice/draws/{draw}/estimate", LEARNING);
+        MATRIX.put("POST /practice/draws/{draw}/looked-at", LEARNING);
+        MATRIX.put("GET /practice/skills/{skill}", LEARNING);
+        MATRIX.put("GET /practice/confidence", LEARNING);
+        MATRIX.put("GET /practice/mixed", LEARNING);
+        MATRIX.put("POST /practice/mixed", LEARNING);
+        MATRIX.put("GET /practice/examples/{exercise}", LEARNING);
+        MATRIX.put("POST /practice/examples/{exercise}/look-up", LEARNING);
+        MATRIX.put("POST /practice/examples/{exercise}/seen", LEARNING);
 
         MATRIX.put("GET /set-work", APPRENTICES);
         MATRIX.put("GET /set-work/{set}", APPRENTICES);
@@ -169,6 +180,17 @@ class AccessMatrixTest {
         MATRIX.put("GET /people/{person}/sittings/{sitting}", READING_SITTINGS);
         MATRIX.put("POST /people/{person}/sittings/talk", TALKING);
 
+        MATRIX.put("GET /register", STAFF);
+        MATRIX.put("GET /register/mine", SIGNED_IN);
+        MATRIX.put("GET /register/mine/lines", SIGNED_IN);
+        MATRIX.put("POST /register/mine/appeals", SIGNED_IN);
+        MATRIX.put("GET /register/people/{person}", STAFF);
+        MATRIX.put("GET /register/people/{person}/{scope}", STAFF);
+        MATRIX.put("POST /register/people/{person}/suspend", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/grant", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/reinstate", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/suspend", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/withdraw", DECIDING);
         MATRIX.put("GET /door", STAFF);
         MATRIX.put("GET /door/{place}", STAFF);
         MATRIX.put("GET /door/{place}/list", STAFF);
@@ -178,6 +200,8 @@ class AccessMatrixTest {
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
         MATRIX.put("GET /people/{person}/answers", TEACHING);
         MATRIX.put("GET /people/{person}/answers/{draw}/{part}", TEACHING);
+        MATRIX.put("GET /people/{person}/stages", EnumSet.of(Who.INSTRUCTOR));
+        MATRIX.put("POST /people/{person}/stages", EnumSet.of(Who.INSTRUCTOR));
 
         for (String route : List.of(
                 "GET /office/people",
@@ -215,8 +239,8 @@ class AccessMatrixTest {
         values.put("{stage}", "04-whipping");
         values.put("{lesson}", "01-narrow-containers");
         values.put("{kind}", "self-check");
-        values.put("{exercise}", "stick-marks-straight-beaker");
         values.put("{skill}", "weighing");
+        values.put("{exercise}", one("SELECT exercise_id FROM draw WHERE skill = 'weighing' ORDER BY 1 LIMIT 1"));
         values.put(
                 "{work}",
                 one("SELECT id::text FROM graded_work WHERE person_id = '" + DemoPeople.ANOUK
@@ -225,9 +249,9 @@ class AccessMatrixTest {
         values.put("{cohort}", one("SELECT cohort_id::text FROM graded_set WHERE id = '" + values.get("{set}") + "'"));
         values.put(
                 "{member}",
-                one(
-                        "SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND cohort_id = '"
-                                + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
+                one("SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND"
+                        + " cohort_id = '"
+                        + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
         values.put("{person}", DemoPeople.BASTIAN.toString());
         values.put("{number}", "1");
         values.put("{table}", "results");
@@ -235,6 +259,7 @@ class AccessMatrixTest {
         values.put("{part}", "1");
         values.put("{check}", "whipping-check");
         values.put("{secret}", "a".repeat(43));
+        values.put("{scope}", "00000000-0000-4000-8000-0000000000c9");
         values.put("{place}", DOOR.id().toString());
     }
 
@@ -280,12 +305,15 @@ class AccessMatrixTest {
     @Test
     void anotherPersonsDrawIsNotFound() {
         Browserless owner = SignedIn.asPerson(DemoPeople.ANOUK);
-        String address = owner.post("/practice/weighing/draw").location();
+        String address =
+                owner.post("/practice/weighing/draw", Map.of("level", "2")).location();
         assertThat(owner.get(address).status()).isEqualTo(200);
         Browserless stranger = SignedIn.asPerson(DemoPeople.BASTIAN);
         assertThat(stranger.get(address).status()).isEqualTo(404);
-        for (String act : List.of("/read", "/hint", "/answer")) {
-            Answer answer = stranger.post(address + act, Map.of("part", "1", "answer", "12 g", "echoed", "12 g"));
+        for (String act : List.of("/read", "/hint", "/answer", "/estimate", "/looked-at")) {
+            Answer answer = stranger.post(
+                    address + act,
+                    Map.of("part", "1", "answer", "12 g", "echoed", "12 g", "sure", "guess", "decade", "1"));
             assertThat(answer.status()).as(act).isEqualTo(404);
         }
         assertThat(SignedIn.as("instructor").get(address).status()).isEqualTo(404);
@@ -390,7 +418,7 @@ class AccessMatrixTest {
 
     /** A draw of this person's own, where the role may draw; somebody's otherwise. */
     private String drawFor(Who who, Browserless visitor) {
-        Answer drawn = visitor.post("/practice/weighing/draw");
+        Answer drawn = visitor.post("/practice/weighing/draw", Map.of("level", "2"));
         return LEARNING.contains(who) ? drawn.location().replaceAll(".*/", "").replaceAll("\\?.*", "") : anyDraw();
     }
 
