@@ -94,13 +94,9 @@ class EveryPageTest {
             while (!waiting.isEmpty() && seen.size() < MOST_PAGES) {
                 String path = waiting.remove(0);
                 if (seen.add(shape(path, name.equals(LOOKS_AT_EACH)))) {
-                    long t = System.nanoTime();
                     visitor.open(path);
-                    long u = System.nanoTime();
                     waiting.addAll(links(visitor.page()));
                     look(visitor, path, problems);
-                    System.err.println("WALK " + name + " " + path + " " + (u - t) / 1000000 + " "
-                            + (System.nanoTime() - u) / 1000000);
                 }
             }
             assertThat(seen).hasSizeBetween(6, MOST_PAGES - 1);
@@ -110,8 +106,8 @@ class EveryPageTest {
     }
 
     /**
-     * Pages of one shape are looked at once: one person's page stands for all. Lessons and sheets differ from one
-     * another but not from role to role, so one person looks at each and the others at one of them.
+     * Pages of one shape are looked at once: one person's page stands for all. Lessons, sheets and
+     * skills differ from one another but not from role to role, so one person looks at each and the others at one.
      */
     private static String shape(String path, boolean each) {
         String shape = path.replaceAll("[0-9a-f]{8}-[0-9a-f-]{27}", "*")
@@ -119,14 +115,15 @@ class EveryPageTest {
                 .replaceAll("\\?.*", path.contains("=abc") ? "?bad" : "");
         return each
                 ? shape
-                : shape.replaceAll("^/course/\\d[^/]*/[^/]+$", "/course/*/*").replaceAll("^/bench/[^/]+$", "/bench/*");
+                : shape.replaceAll("^/course/\\d[^/]*/[^/]+$", "/course/*/*")
+                        .replaceAll("^/(bench|checks|practice/skills|practice/examples)/[^/]+$", "/$1/*");
     }
 
     private static List<String> links(Page page) {
         @SuppressWarnings("unchecked")
         List<String> found = (List<String>)
                 page.evaluate(
-                        "() => [...document.querySelectorAll('main a[href^=\"/\"]:not([download]), nav a, .who a')].map(a => a.getAttribute('href').split('#')[0])");
+                        "() => [...document.querySelectorAll('main a[href^=\"/\"]:not([download], [href$=\"/file\"]), nav a, .who a')].map(a => a.getAttribute('href').split('#')[0])");
         return found;
     }
 

@@ -7,6 +7,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -45,7 +46,11 @@ public final class Visitor implements AutoCloseable {
 
     public static Visitor onPhone(String base, ColorScheme theme) {
         return new Visitor(
-                base, new Browser.NewContextOptions().setViewportSize(360, 740).setColorScheme(theme));
+                base,
+                new Browser.NewContextOptions()
+                        .setViewportSize(360, 740)
+                        .setColorScheme(theme)
+                        .setReducedMotion(ReducedMotion.REDUCE));
     }
 
     public Page page() {
