@@ -33,6 +33,7 @@ import org.riseandgel.account.DemoPeople;
 import org.riseandgel.clearance.Place;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.Substance;
+import org.riseandgel.course.CourseContent;
 
 /**
  * Who may do what: every route of the program against nobody, every role, and the records of other people. A route that
@@ -64,6 +65,8 @@ class AccessMatrixTest {
 
     private static final Place DOOR = new Place(
             new Substance("Sodium hexafluorosilicate", "16893-85-9", "Supplier A"), Form.DISPERSION, "Foaming room");
+
+    private static final String MENDED = "stick-marks-straight-beaker";
 
     /** Route → who may. */
     private static final Map<String, Set<Who>> MATRIX = new LinkedHashMap<>();
@@ -132,6 +135,40 @@ class AccessMatrixTest {
         MATRIX.put("POST /practice/examples/{exercise}/look-up", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/seen", LEARNING);
 
+        MATRIX.put("GET /set-work", APPRENTICES);
+        MATRIX.put("GET /set-work/{set}", APPRENTICES);
+        MATRIX.put("POST /set-work/{set}/begin", APPRENTICES);
+        MATRIX.put("GET /set-work/tries/{work}", APPRENTICES);
+        MATRIX.put("POST /set-work/tries/{work}/hand-in", APPRENTICES);
+        MATRIX.put("GET /set-work/tries/{work}/items/{number}", APPRENTICES);
+        MATRIX.put("POST /set-work/tries/{work}/items/{number}", APPRENTICES);
+        MATRIX.put("POST /set-work/tries/{work}/items/{number}/read", APPRENTICES);
+        MATRIX.put("GET /api/v1/cohorts/{cohort}/graded-sets", TEACHING);
+        MATRIX.put("GET /api/v1/cohorts/{cohort}/graded-sets/{set}", TEACHING);
+        MATRIX.put("GET /graded-sets", TEACHING);
+        MATRIX.put("POST /graded-sets", TEACHING);
+        MATRIX.put("GET /graded-sets/new", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/extension", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/copy", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/withdraw", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/export/{table}.{format}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/items", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again/exercises/{exercise}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/judge-again/exercises/{exercise}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again/jobs/{job}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again/jobs/{job}/progress", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/judge-again/jobs/{job}/undo", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/works/{work}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/works/{work}/items/{number}/parts/{part}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/works/{work}/items/{number}/parts/{part}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/draft", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/draft", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/draft/lines/{line}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/draft/lines/{line}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/draft/preview", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/draft/publish", TEACHING);
         MATRIX.put("GET /checks", SITTING);
         MATRIX.put("GET /checks/{check}", SITTING);
         MATRIX.put("POST /checks/{check}/begin", SITTING);
@@ -214,6 +251,9 @@ class AccessMatrixTest {
     @Inject
     DataSource dataSource;
 
+    @Inject
+    CourseContent content;
+
     private final Map<String, String> values = new HashMap<>();
 
     @BeforeEach
@@ -221,19 +261,25 @@ class AccessMatrixTest {
         values.put("{stage}", "04-whipping");
         values.put("{lesson}", "01-narrow-containers");
         values.put("{kind}", "self-check");
-        values.put("{exercise}", "stick-marks-straight-beaker");
         values.put("{skill}", "weighing");
         values.put("{exercise}", one("SELECT exercise_id FROM draw WHERE skill = 'weighing' ORDER BY 1 LIMIT 1"));
-        values.put("{cohort}", one("SELECT cohort_id::text FROM cohort_member WHERE part = 'teaches' LIMIT 1"));
+        values.put(
+                "{work}",
+                one("SELECT id::text FROM graded_work WHERE person_id = '" + DemoPeople.ANOUK
+                        + "' ORDER BY handed_in_at NULLS FIRST, begun_at LIMIT 1"));
+        values.put("{set}", one("SELECT set_id::text FROM graded_work WHERE id = '" + values.get("{work}") + "'"));
+        values.put("{cohort}", one("SELECT cohort_id::text FROM graded_set WHERE id = '" + values.get("{set}") + "'"));
         values.put(
                 "{member}",
                 one("SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND"
                         + " cohort_id = '"
                         + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
         values.put("{person}", DemoPeople.BASTIAN.toString());
+        values.put("{number}", "1");
+        values.put("{table}", "results");
+        values.put("{format}", "csv");
         values.put("{part}", "1");
         values.put("{check}", "whipping-check");
-        values.put("{number}", "1");
         values.put("{secret}", "a".repeat(43));
         values.put("{scope}", "00000000-0000-4000-8000-0000000000c9");
         values.put("{place}", DOOR.id().toString());
@@ -330,7 +376,7 @@ class AccessMatrixTest {
         if (may && MATRIX.get(route) == PUBLIC) {
             problems.assertThat(answer.status()).as(told).isIn(200, 303, 404, 422);
         } else if (may) {
-            problems.assertThat(answer.status()).as(told).isIn(200, 204, 303, 422);
+            problems.assertThat(answer.status()).as(told).isIn(200, 204, 303, 409, 422);
             problems.assertThat(answer.location()).as(told).doesNotStartWith("/sign-in?next");
         } else if (who == Who.NOBODY && route.startsWith("GET") && !route.contains(" /api/")) {
             problems.assertThat(answer.status()).as(told).isEqualTo(303);
@@ -360,6 +406,17 @@ class AccessMatrixTest {
             path = "/people/" + ownerOfAnAnswer() + "/answers/" + answeredDraw() + "/" + answeredPart();
         } else if (path.endsWith("/sittings/{sitting}") && path.startsWith("/people")) {
             path = "/people/" + DemoPeople.DARIUS + "/sittings/" + handedIn(DemoPeople.DARIUS);
+        }
+        if (path.contains("/judge-again/")) {
+            String job = mendedJob();
+            path = path.replace("{job}", job)
+                    .replace("{set}", one("SELECT set_id::text FROM graded_regrade WHERE id = '" + job + "'"))
+                    .replace("{exercise}", MENDED);
+        }
+        if (path.contains("/draft/lines/")) {
+            String line = narrowableLine();
+            path = path.replace("{line}", line)
+                    .replace("{set}", one("SELECT set_id::text FROM graded_line WHERE id = '" + line + "'"));
         }
         for (Map.Entry<String, String> value : values.entrySet()) {
             path = path.replace(value.getKey(), value.getValue());
@@ -438,6 +495,48 @@ class AccessMatrixTest {
         run("INSERT INTO access_token (id, id_hash, person_id, name, scopes, created_at, ends_at) VALUES ('" + id
                 + "', '" + id + "', '" + firstOf(who) + "', 'spare', '{bench}', now(), now() + interval '1 day')");
         return id;
+    }
+
+    /** A finished job of a set that went out with an older text of an exercise. */
+    private String mendedJob() {
+        String set = UUID.randomUUID().toString();
+        String line = UUID.randomUUID().toString();
+        String job = UUID.randomUUID().toString();
+        String by = "'" + DemoPeople.INSTRUCTOR + "'";
+        run(
+                "INSERT INTO graded_set (id, cohort_id, title, tries, feedback, created_by, created_at, changed_by, changed_at)"
+                        + " VALUES ('" + set + "', '" + values.get("{cohort}") + "', 'Spare', 1, 'EACH', " + by
+                        + ", now(), " + by
+                        + ", now())");
+        run("INSERT INTO graded_line (id, set_id, place, exercise_id, items, weight) VALUES ('" + line + "', '" + set
+                + "', 1, '" + MENDED + "', 1, 1)");
+        run("INSERT INTO exercise_version (exercise_id, version, source_text, first_used) VALUES ('" + MENDED
+                + "', 'older', '"
+                + content.exercises().find(MENDED).orElseThrow().file().text().replace("'", "''")
+                + "', now()) ON CONFLICT DO NOTHING");
+        run("INSERT INTO graded_pool (line_id, exercise_id, version, skill) VALUES ('" + line + "', '" + MENDED
+                + "', 'older', 'stick-marks-straight')");
+        run("UPDATE graded_set SET state = 'PUBLISHED', opens_local = now(), closes_local = now() + interval '1 day',"
+                + " zone = 'UTC', opens_at = now(), closes_at = now() + interval '1 day', published_by = " + by
+                + ", published_at = now() WHERE id = '" + set + "'");
+        run("INSERT INTO graded_regrade (id, set_id, exercise_id, version, state, reason, started_by, started_at,"
+                + " finished_at) VALUES ('" + job + "', '" + set + "', '" + MENDED + "', 'older', 'DONE', 'spare', "
+                + by
+                + ", now(), now())");
+        return job;
+    }
+
+    /** A line of a draft whose exercise has numbers. */
+    private String narrowableLine() {
+        String set = UUID.randomUUID().toString();
+        String line = UUID.randomUUID().toString();
+        run(
+                "INSERT INTO graded_set (id, cohort_id, title, tries, feedback, created_by, created_at, changed_by, changed_at)"
+                        + " VALUES ('" + set + "', '" + values.get("{cohort}") + "', 'Spare', 1, 'EACH', '"
+                        + DemoPeople.INSTRUCTOR + "', now(), '" + DemoPeople.INSTRUCTOR + "', now())");
+        run("INSERT INTO graded_line (id, set_id, place, exercise_id, items, weight) VALUES ('" + line + "', '" + set
+                + "', 1, 'stick-marks-straight-beaker', 1, 1)");
+        return line;
     }
 
     private static UUID firstOf(Who who) {

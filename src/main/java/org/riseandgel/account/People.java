@@ -70,6 +70,18 @@ public class People {
                 .getResultList();
     }
 
+    /** The open cohorts in which this person learns now, by name. */
+    public List<CohortView> cohortsLearnedIn(UUID learner) {
+        return cohorts(
+                        """
+                        where c.closedAt is null and exists (select 1 from CohortMemberEntity m
+                            where m.cohortId = c.id and m.personId = :person and m.part = 'learns' and m.leftAt is null)
+                        order by lower(c.name)
+                        """)
+                .setParameter("person", learner)
+                .getResultList();
+    }
+
     /** All open cohorts, by name. */
     public List<CohortView> allCohorts() {
         return cohorts("where c.closedAt is null order by lower(c.name)").getResultList();
