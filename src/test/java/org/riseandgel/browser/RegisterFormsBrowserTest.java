@@ -32,6 +32,12 @@ class RegisterFormsBrowserTest {
                     "/register/observe/" + DemoPeople.FINTAN + "/" + SCOPE + "/spill-response"),
             "piet",
             List.of(
+                    "/register",
+                    "/register/book",
+                    "/register/book/check",
+                    "/register/book/questions",
+                    "/register/waiting",
+                    "/register/leavers",
                     "/register/settings",
                     "/register/settings/scopes",
                     "/register/settings/sheets",
