@@ -40,7 +40,7 @@ import org.riseandgel.platform.web.Problem;
 @RolesAllowed({Roles.INSTRUCTOR, Roles.SAFETY_LEAD, Roles.OFFICE})
 public class BookPages {
     private static final int UNPROCESSABLE = 422;
-    private static final int SHOWN = 30;
+    private static final int SHOWN = 20;
     private static final int MOST_PEOPLE = 200;
     private static final List<String> FIELDS = List.of("about", "by", "kind", "words", "from", "until");
 
