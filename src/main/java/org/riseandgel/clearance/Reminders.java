@@ -12,10 +12,12 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.riseandgel.account.People;
 import org.riseandgel.account.Roles;
 import org.riseandgel.account.feed.CalendarSource;
 import org.riseandgel.account.feed.NoticeSource;
+import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Standing;
 import org.riseandgel.clearance.rule.Status;
 import org.riseandgel.platform.calendar.CalendarEvent;
@@ -61,7 +63,30 @@ public class Reminders implements CalendarSource, NoticeSource {
     @Override
     public List<Notice> noticesFor(UUID person) {
         LocalDate today = LocalDate.ofInstant(clock.instant(), school.zone());
-        return of(person, today).stream().map(this::notice).toList();
+        return Stream.concat(
+                        of(person, today).stream().map(this::notice),
+                        before(person, today.plusDays(DAYS_BEFORE.get(0))).stream()
+                                .map(coming -> notice(coming, today)))
+                .sorted(Comparator.comparing((Notice notice) -> !notice.pressing()))
+                .toList();
+    }
+
+    /** What ends a clearance earlier than its own last day, if nothing is done before. */
+    public List<Register.Coming> before(UUID person, LocalDate latest) {
+        return register.coming(person).stream()
+                .filter(coming -> coming.reason() != Reason.EXPIRED)
+                .filter(coming -> !coming.lastDay().isAfter(latest))
+                .toList();
+    }
+
+    private Notice notice(Register.Coming coming, LocalDate today) {
+        long days = ChronoUnit.DAYS.between(today, coming.lastDay());
+        return new Notice(
+                "After %s you will not be cleared for “%s” unless something is done before: %s"
+                        .formatted(time.date(coming.lastDay()), coming.scope().title(), Words.ahead(coming.reason())),
+                "/register/mine",
+                "Your clearance",
+                days <= DAYS_BEFORE.get(2));
     }
 
     private Notice notice(Ending ending) {
@@ -104,6 +129,14 @@ public class Reminders implements CalendarSource, NoticeSource {
                         "Clearance ends: " + row.scope().title(),
                         "Renewal needs fresh sittings and a fresh practical."));
             }
+        }
+        for (Register.Coming coming : before(person, LocalDate.MAX)) {
+            events.add(CalendarEvent.on(
+                            coming.lastDay(),
+                            "clearance-needs-" + coming.scope().id(),
+                            "Last day: " + coming.scope().title(),
+                            Words.ahead(coming.reason()))
+                    .remindedBefore(Duration.ofDays(7)));
         }
         if (people.find(person)
                 .filter(one -> one.roles().contains(Roles.SAFETY_LEAD))

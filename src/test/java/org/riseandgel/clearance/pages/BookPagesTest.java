@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.jsoup.nodes.Document;
@@ -22,10 +23,13 @@ import org.riseandgel.clearance.PersonRecord;
 import org.riseandgel.clearance.Place;
 import org.riseandgel.clearance.RegisterBook;
 import org.riseandgel.clearance.RegisterCheck;
+import org.riseandgel.clearance.Reminders;
 import org.riseandgel.clearance.School;
 import org.riseandgel.clearance.School.Cast;
+import org.riseandgel.clearance.SettingsDesk;
 import org.riseandgel.clearance.ledger.Ledger;
 import org.riseandgel.clearance.ledger.Seal;
+import org.riseandgel.clearance.rule.DeltaKind;
 import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Status;
 import org.riseandgel.clearance.rule.Task;
@@ -57,6 +61,12 @@ class BookPagesTest {
 
     @Inject
     Ledger ledger;
+
+    @Inject
+    Reminders reminders;
+
+    @Inject
+    SettingsDesk settings;
 
     @Inject
     Sql sql;
@@ -302,6 +312,22 @@ class BookPagesTest {
         assertThat(Browserless.anonymous().get(address).body())
                 .contains("SUMMARY:In 60 days: ", "of the school end")
                 .doesNotContain("Bastian");
+    }
+
+    @Test
+    void cr12_anAskedTrainingIsToldWithItsDayBeforeItIsOverdue() {
+        Cast cast = school.cleared(SOME);
+        assertThat(reminders.noticesFor(cast.learner())).isEmpty();
+        LocalDate due = LocalDate.now().plusDays(5);
+        settings.askDelta(cast.lead(), cast.learner(), cast.scope().id(), DeltaKind.NEW_PPE, due, "New gloves");
+        assertThat(reminders.noticesFor(cast.learner())).singleElement().satisfies(notice -> {
+            assertThat(notice.text()).contains("you will not be cleared", "additional training");
+            assertThat(notice.pressing()).isTrue();
+        });
+        assertThat(reminders.eventsFor(cast.learner()))
+                .filteredOn(event -> event.day().equals(Optional.of(due)))
+                .singleElement()
+                .satisfies(event -> assertThat(event.title()).startsWith("Last day: "));
     }
 
     @Test
