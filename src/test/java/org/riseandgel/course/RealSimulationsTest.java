@@ -64,7 +64,8 @@ class RealSimulationsTest {
             assertThat(simulation.scenes().stream().filter(scene -> scene.caution() != null))
                     .hasSizeGreaterThanOrEqualTo(2);
         }
-        assertThat(RealContent.now().simulation("weigh-out").orElseThrow().about()).contains("observed practical");
+        assertThat(RealContent.now().simulation("weigh-out").orElseThrow().about())
+                .contains("observed practical");
     }
 
     private static Choice of(Scene scene, Outcome outcome) {
