@@ -243,6 +243,9 @@ class AccessMatrixTest {
         MATRIX.put("POST /register/people/{person}/{scope}/reinstate", DECIDING);
         MATRIX.put("POST /register/people/{person}/{scope}/suspend", DECIDING);
         MATRIX.put("POST /register/people/{person}/{scope}/withdraw", DECIDING);
+        MATRIX.put("GET /register/paper", SIGNED_IN);
+        MATRIX.put("GET /register/paper/{form}", SIGNED_IN);
+        MATRIX.put("GET /register/paper/practicals/{checklist}", SIGNED_IN);
         MATRIX.put("GET /door", STAFF);
         MATRIX.put("GET /door/{place}", STAFF);
         MATRIX.put("GET /door/{place}/list", STAFF);
@@ -272,6 +275,8 @@ class AccessMatrixTest {
                 "GET /office/cohorts/{id}",
                 "POST /office/cohorts/{id}/members",
                 "POST /office/cohorts/{id}/members/remove",
+                "GET /office/old-answers",
+                "POST /office/old-answers",
                 "GET /office/demo",
                 "POST /office/demo/erase")) {
             MATRIX.put(route, OFFICE);
@@ -328,6 +333,7 @@ class AccessMatrixTest {
         values.put("{place}", DOOR.id().toString());
         values.put("{what}", "training");
         values.put("{checklist}", "spill-response");
+        values.put("{form}", "suspension");
         values.put("{revision}", "00000000-0000-4000-8000-0000000000d3");
     }
 
