@@ -9,17 +9,24 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.riseandgel.account.Viewer;
 import org.riseandgel.clearance.Decisions;
+import org.riseandgel.clearance.EvidenceDesk;
 import org.riseandgel.clearance.PersonRecord;
 import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.RegisterProblem;
+import org.riseandgel.clearance.Reminders;
+import org.riseandgel.clearance.rule.Evidence;
+import org.riseandgel.clearance.rule.Scope;
+import org.riseandgel.clearance.rule.Setting;
 import org.riseandgel.platform.web.Problem;
 import org.riseandgel.platform.web.SeeOther;
 
@@ -30,22 +37,41 @@ public class RecordPages {
     private static final int UNPROCESSABLE = 422;
 
     private final Register register;
+    private final Reminders reminders;
     private final PersonRecord records;
     private final Decisions decisions;
+    private final EvidenceDesk desk;
+    private final OwnRecordFile file;
     private final Viewer viewer;
 
-    RecordPages(Register register, PersonRecord records, Decisions decisions, Viewer viewer) {
+    RecordPages(
+            Register register,
+            Reminders reminders,
+            PersonRecord records,
+            Decisions decisions,
+            EvidenceDesk desk,
+            OwnRecordFile file,
+            Viewer viewer) {
         this.register = register;
+        this.reminders = reminders;
         this.records = records;
         this.decisions = decisions;
+        this.desk = desk;
+        this.file = file;
         this.viewer = viewer;
     }
+
+    /** The current sheet of a substance that somebody can be cleared for, and whether its reader has read it. */
+    public record SheetView(Setting.SdsFiled sheet, boolean read) {}
 
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance mine(
                 List<Register.BoardRow> standings,
+                List<Register.Coming> coming,
                 List<LineView> lines,
+                List<OwnPractical> practicals,
+                List<SheetView> sheets,
                 String against,
                 String reason,
                 String done,
@@ -59,15 +85,11 @@ public class RecordPages {
         return page("", "", done, List.of());
     }
 
-    /** Every line about oneself as it stands in the register, one JSON text a line. */
+    /** Everything on record about oneself, with names, free texts and the questions at doors, one JSON object a line. */
     @GET
     @Path("lines")
     public Response lines() {
-        String text = records.of(viewer.getId()).stream()
-                .map(line -> "{\"number\":%d,\"id\":\"%s\",\"effective\":\"%s\",\"recorded\":\"%s\",\"said\":%s}\n"
-                        .formatted(line.number(), line.id(), line.effective(), line.recorded(), line.text()))
-                .collect(Collectors.joining());
-        return Response.ok(text)
+        return Response.ok(file.of(viewer.getId()))
                 .header(HttpHeaders.CONTENT_TYPE, "application/jsonl; charset=UTF-8")
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"own-record.jsonl\"")
                 .build();
@@ -86,14 +108,46 @@ public class RecordPages {
         return SeeOther.page("/register/mine?done=appealed");
     }
 
+    /** Whoever was watched says that what the observer wrote was seen. */
+    @POST
+    @Path("practicals")
+    public Response acknowledge(@RestForm @DefaultValue("") String practical) {
+        try {
+            desk.acknowledge(viewer.getId(), id(practical).orElse(null));
+        } catch (RegisterProblem e) {
+            return Response.status(UNPROCESSABLE)
+                    .entity(page("", "", "", e.problems()))
+                    .build();
+        }
+        return SeeOther.page("/register/mine?done=acknowledged");
+    }
+
     private TemplateInstance page(String against, String reason, String done, List<Problem> problems) {
+        List<PersonRecord.RecordLine> lines = records.of(viewer.getId());
         return Templates.mine(
                 register.standings(viewer.getId()),
-                records.of(viewer.getId()).stream().map(LineView::of).toList(),
+                reminders.before(viewer.getId(), LocalDate.MAX),
+                lines.stream().map(LineView::of).toList(),
+                OwnPractical.waiting(lines, register.policy()),
+                sheets(lines),
                 against,
                 reason,
                 done,
                 problems);
+    }
+
+    private List<SheetView> sheets(List<PersonRecord.RecordLine> lines) {
+        Set<UUID> read = lines.stream()
+                .map(PersonRecord.RecordLine::said)
+                .filter(Evidence.SdsRead.class::isInstance)
+                .map(said -> ((Evidence.SdsRead) said).revision())
+                .collect(Collectors.toSet());
+        return register.scopes().stream()
+                .map(Scope::substance)
+                .distinct()
+                .flatMap(substance -> register.sheet(substance).stream())
+                .map(sheet -> new SheetView(sheet, read.contains(sheet.revision())))
+                .toList();
     }
 
     private static Optional<UUID> id(String text) {

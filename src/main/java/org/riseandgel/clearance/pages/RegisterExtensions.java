@@ -5,11 +5,15 @@ import java.util.Locale;
 import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.TaskWords;
 import org.riseandgel.clearance.Words;
+import org.riseandgel.clearance.rule.Act;
+import org.riseandgel.clearance.rule.Checklist;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.NeedResult;
+import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Scope;
 import org.riseandgel.clearance.rule.Standing;
 import org.riseandgel.clearance.rule.Status;
+import org.riseandgel.clearance.rule.StepSeen;
 import org.riseandgel.clearance.rule.Trigger;
 
 /** What the templates of the register ask of the register's words. */
@@ -31,6 +35,10 @@ final class RegisterExtensions {
             return "right";
         }
         return standing.status() == Status.SUPERVISED_ONLY ? "begun" : "wrong";
+    }
+
+    static String aheadWords(Reason reason) {
+        return Words.ahead(reason);
     }
 
     static boolean holding(Standing standing) {
@@ -60,6 +68,28 @@ final class RegisterExtensions {
             case KNOWLEDGE_PASSED -> "knowledge shown";
             case OBSERVED -> "observed";
             case DECIDED -> "decided";
+        };
+    }
+
+    static String actWord(Act act) {
+        return switch (act) {
+            case TRAIN -> "train";
+            case OBSERVE -> "observe";
+            case DECIDE -> "decide";
+        };
+    }
+
+    /** The name of the field in which a step's outcome is sent. */
+    static String fieldName(Checklist.Step step) {
+        return "step-" + step.id();
+    }
+
+    static String outcomeWord(StepSeen.Outcome outcome) {
+        return switch (outcome) {
+            case UNPROMPTED -> "Unprompted";
+            case PROMPTED -> "Prompted";
+            case NOT_DONE -> "Not done";
+            case NOT_SEEN -> "Not seen";
         };
     }
 
