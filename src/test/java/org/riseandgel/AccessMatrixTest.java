@@ -85,6 +85,7 @@ class AccessMatrixTest {
         MATRIX.put("GET /calendar/{secret}.ics", PUBLIC);
 
         MATRIX.put("GET /course", SIGNED_IN);
+        MATRIX.put("GET /course/{stage}", SIGNED_IN);
         MATRIX.put("GET /course/{stage}/{lesson}", SIGNED_IN);
         MATRIX.put("POST /course/{stage}/{lesson}/{kind}", SIGNED_IN);
         MATRIX.put("POST /course/{stage}/{lesson}/read", APPRENTICES);
@@ -111,6 +112,15 @@ class AccessMatrixTest {
         MATRIX.put("POST /practice/draws/{draw}/read", LEARNING);
         MATRIX.put("POST /practice/draws/{draw}/hint", LEARNING);
         MATRIX.put("POST /practice/draws/{draw}/answer", LEARNING);
+        MATRIX.put("POST /practice/draws/{draw}/estimate", LEARNING);
+        MATRIX.put("POST /practice/draws/{draw}/looked-at", LEARNING);
+        MATRIX.put("GET /practice/skills/{skill}", LEARNING);
+        MATRIX.put("GET /practice/confidence", LEARNING);
+        MATRIX.put("GET /practice/mixed", LEARNING);
+        MATRIX.put("POST /practice/mixed", LEARNING);
+        MATRIX.put("GET /practice/examples/{exercise}", LEARNING);
+        MATRIX.put("POST /practice/examples/{exercise}/look-up", LEARNING);
+        MATRIX.put("POST /practice/examples/{exercise}/seen", LEARNING);
 
         MATRIX.put("GET /set-work", APPRENTICES);
         MATRIX.put("GET /set-work/{set}", APPRENTICES);
@@ -151,6 +161,8 @@ class AccessMatrixTest {
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
         MATRIX.put("GET /people/{person}/answers", TEACHING);
         MATRIX.put("GET /people/{person}/answers/{draw}/{part}", TEACHING);
+        MATRIX.put("GET /people/{person}/stages", EnumSet.of(Who.INSTRUCTOR));
+        MATRIX.put("POST /people/{person}/stages", EnumSet.of(Who.INSTRUCTOR));
 
         for (String route : List.of(
                 "GET /office/people",
@@ -190,12 +202,13 @@ class AccessMatrixTest {
         values.put("{kind}", "self-check");
         values.put("{exercise}", "stick-marks-straight-beaker");
         values.put("{skill}", "weighing");
+        values.put("{exercise}", one("SELECT exercise_id FROM draw WHERE skill = 'weighing' ORDER BY 1 LIMIT 1"));
         values.put("{cohort}", one("SELECT cohort_id::text FROM cohort_member WHERE part = 'teaches' LIMIT 1"));
         values.put(
                 "{member}",
-                one(
-                        "SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND cohort_id = '"
-                                + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
+                one("SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND"
+                        + " cohort_id = '"
+                        + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
         values.put("{person}", DemoPeople.BASTIAN.toString());
         values.put(
                 "{work}",
@@ -251,12 +264,15 @@ class AccessMatrixTest {
     @Test
     void anotherPersonsDrawIsNotFound() {
         Browserless owner = SignedIn.asPerson(DemoPeople.ANOUK);
-        String address = owner.post("/practice/weighing/draw").location();
+        String address =
+                owner.post("/practice/weighing/draw", Map.of("level", "2")).location();
         assertThat(owner.get(address).status()).isEqualTo(200);
         Browserless stranger = SignedIn.asPerson(DemoPeople.BASTIAN);
         assertThat(stranger.get(address).status()).isEqualTo(404);
-        for (String act : List.of("/read", "/hint", "/answer")) {
-            Answer answer = stranger.post(address + act, Map.of("part", "1", "answer", "12 g", "echoed", "12 g"));
+        for (String act : List.of("/read", "/hint", "/answer", "/estimate", "/looked-at")) {
+            Answer answer = stranger.post(
+                    address + act,
+                    Map.of("part", "1", "answer", "12 g", "echoed", "12 g", "sure", "guess", "decade", "1"));
             assertThat(answer.status()).as(act).isEqualTo(404);
         }
         assertThat(SignedIn.as("instructor").get(address).status()).isEqualTo(404);
@@ -357,7 +373,7 @@ class AccessMatrixTest {
 
     /** A draw of this person's own, where the role may draw; somebody's otherwise. */
     private String drawFor(Who who, Browserless visitor) {
-        Answer drawn = visitor.post("/practice/weighing/draw");
+        Answer drawn = visitor.post("/practice/weighing/draw", Map.of("level", "2"));
         return LEARNING.contains(who) ? drawn.location().replaceAll(".*/", "").replaceAll("\\?.*", "") : anyDraw();
     }
 

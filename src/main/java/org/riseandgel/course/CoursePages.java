@@ -47,6 +47,8 @@ public class CoursePages {
     static class Templates {
         static native TemplateInstance course(CourseView view, String done);
 
+        static native TemplateInstance stage(CourseView.StageLine stage);
+
         static native TemplateInstance lesson(LessonView view);
 
         static native TemplateInstance questionsAgain(String lesson, String address, QuestionSet set);
@@ -72,11 +74,26 @@ public class CoursePages {
         return Templates.problems(content.where(), content.problems());
     }
 
+    /** One stage: its lessons, or what it waits for. */
+    @GET
+    @Path("{stage}")
+    public TemplateInstance stage(@RestPath String stage) {
+        return views.stage(stage).map(Templates::stage).orElseThrow(NotFoundException::new);
+    }
+
+    /** A lesson; of a stage that is not open yet, the page that says what is missing. */
     @GET
     @Path("{stage}/{lesson}")
-    public TemplateInstance lesson(@RestPath String stage, @RestPath String lesson) {
+    public Response lesson(@RestPath String stage, @RestPath String lesson) {
         Content now = content.current();
-        return Templates.lesson(views.lesson(now, find(now, stage, lesson)));
+        Lesson found = find(now, stage, lesson);
+        return views.isShut(stage)
+                ? whatIsMissing(stage)
+                : Response.ok(Templates.lesson(views.lesson(now, found))).build();
+    }
+
+    private static Response whatIsMissing(String stage) {
+        return SeeOther.page("/course/" + stage);
     }
 
     /** Checks the answers to a lesson's questions. Nothing is stored, so the page may answer directly. */
@@ -92,6 +109,9 @@ public class CoursePages {
         List<Question> questions = asked.of(found);
         if (questions.isEmpty()) {
             throw new NotFoundException();
+        }
+        if (views.isShut(stage)) {
+            return whatIsMissing(stage);
         }
         QuestionSet set = QuestionSet.sent(found.key(), asked.id(), asked.title(), questions, first(form));
         String address = found.key().address();
@@ -113,6 +133,9 @@ public class CoursePages {
     public Response markRead(@RestPath String stage, @RestPath String lesson) {
         Content now = content.current();
         Lesson found = find(now, stage, lesson);
+        if (views.isShut(stage)) {
+            return whatIsMissing(stage);
+        }
         read.note(viewer.getId(), found.key());
         return SeeOther.page(now.after(found).map(next -> next.key().address()).orElse("/course?done=read"));
     }

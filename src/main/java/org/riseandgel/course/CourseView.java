@@ -5,9 +5,15 @@ import java.util.List;
 /** The course as a path: what its page shows. goOn is null where nobody stopped halfway. */
 public record CourseView(List<StageLine> stages, boolean showsRead, int problems, ReadingPlaces.Place goOn) {
 
-    /** A stage on the path; one without lessons is not written yet. */
+    /** A stage on the path; one without lessons is not written yet. Its gate says whether it is open to who looks. */
     public record StageLine(
-            int number, String id, String title, String summary, List<LessonLine> lessons, List<SkillLine> skills) {
+            int number,
+            String id,
+            String title,
+            String summary,
+            List<LessonLine> lessons,
+            List<SkillLine> skills,
+            StageGate gate) {
         public boolean isWritten() {
             return !lessons.isEmpty();
         }

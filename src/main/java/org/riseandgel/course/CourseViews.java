@@ -3,6 +3,7 @@ package org.riseandgel.course;
 import io.quarkus.qute.RawString;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.riseandgel.account.Viewer;
@@ -22,12 +23,20 @@ public class CourseViews {
     private final LessonsRead read;
     private final ReadingPlaces places;
     private final SchoolSettings school;
+    private final StageGates gates;
     private final Viewer viewer;
 
-    CourseViews(CourseContent content, LessonsRead read, ReadingPlaces places, SchoolSettings school, Viewer viewer) {
+    CourseViews(
+            CourseContent content,
+            LessonsRead read,
+            ReadingPlaces places,
+            SchoolSettings school,
+            StageGates gates,
+            Viewer viewer) {
         this.content = content;
         this.read = read;
         this.places = places;
+        this.gates = gates;
         this.school = school;
         this.viewer = viewer;
     }
@@ -36,8 +45,9 @@ public class CourseViews {
     public CourseView course() {
         Content now = content.current();
         Set<String> done = readByViewer();
+        Map<String, StageGate> doors = gatesOfViewer();
         List<StageLine> stages = now.course().stages().stream()
-                .map(stage -> line(now, stage, done))
+                .map(stage -> line(now, stage, done, doors))
                 .toList();
         boolean mayMend = viewer.isInstructor() || viewer.isOffice();
         return new CourseView(
@@ -45,6 +55,25 @@ public class CourseViews {
                 viewer.isApprentice(),
                 mayMend ? content.problems().size() : 0,
                 places.last(viewer.getId()).orElse(null));
+    }
+
+    /** One stage, with what it waits for where it is not open yet; empty when there is none of that name. */
+    Optional<StageLine> stage(String id) {
+        Content now = content.current();
+        return now.course().stage(id).map(stage -> line(now, stage, readByViewer(), gatesOfViewer()));
+    }
+
+    /** Whether a stage is not open yet to the person who looks. Gates are for those who learn and do not teach. */
+    boolean isShut(String stage) {
+        return isGated() && !gates.isOpen(viewer.getId(), stage);
+    }
+
+    private boolean isGated() {
+        return viewer.isApprentice() && !viewer.isInstructor();
+    }
+
+    private Map<String, StageGate> gatesOfViewer() {
+        return isGated() ? gates.of(viewer.getId()) : Map.of();
     }
 
     /** One lesson. */
@@ -81,14 +110,21 @@ public class CourseViews {
         return viewer.isApprentice() ? read.by(viewer.getId()) : Set.of();
     }
 
-    private static StageLine line(Content now, Stage stage, Set<String> done) {
+    private static StageLine line(Content now, Stage stage, Set<String> done, Map<String, StageGate> doors) {
         List<LessonLine> lessons =
                 now.lessonsOf(stage).stream().map(lesson -> line(lesson, done)).toList();
         List<SkillLine> skills = now.course().skills().stream()
                 .filter(skill -> skill.stage().equals(stage.id()))
                 .map(CourseViews::line)
                 .toList();
-        return new StageLine(stage.number(), stage.id(), stage.title(), stage.summary(), lessons, skills);
+        return new StageLine(
+                stage.number(),
+                stage.id(),
+                stage.title(),
+                stage.summary(),
+                lessons,
+                skills,
+                doors.getOrDefault(stage.id(), StageGate.open(stage.id())));
     }
 
     private static LessonLine line(Lesson lesson, Set<String> done) {

@@ -43,7 +43,8 @@ public class AnswerHistory {
                         """
                         SELECT a.draw_id, d.exercise_id, d.version, d.skill, d.seed,
                                a.part, a.typed, a.read_value, a.read_unit, a.read_figures, a.verdict, a.slip, a.expected,
-                               a.hints, a.shown_at, a.answered_at, a.core_version
+                               a.hints, a.shown_at, a.answered_at, a.core_version, a.confidence, a.estimate,
+                               a.looked_up
                         FROM answer a JOIN draw d ON d.id = a.draw_id
                         WHERE a.person_id = ? AND (?::text IS NULL OR d.skill = ?)
                         ORDER BY a.answered_at DESC, a.draw_id, a.part DESC

@@ -7,8 +7,9 @@ import org.riseandgel.exercise.FeedbackView;
  *
  * @param stored the answer and its verdict as they were stored
  * @param feedback what is explained about it
+ * @param estimate how the estimate before it compares; null when none was made
  */
-public record Answered(StoredAnswer stored, FeedbackView feedback) {
+public record Answered(StoredAnswer stored, FeedbackView feedback, Estimates.Check estimate) {
     /** The number of the part, from 0. */
     public int part() {
         return stored.part();

@@ -36,7 +36,7 @@ final class DemoHand {
 
     private String typed(char act) {
         return switch (act) {
-            case 's' -> written(slip(), unit);
+            case 's', 'S' -> written(slip(), unit);
             case 't' -> written(part.expected().times(Rational.of(10)), unit);
             case 'u' -> written(part.expected(), mixedUp(unit));
             case 'w' -> written(part.expected().times(FAR_OFF), unit);

@@ -30,11 +30,14 @@ class DemoHistory {
     private static final int AFTER_PEOPLE = 200;
     private static final long FIRST_SEED = 41_001;
     private static final int SECONDS_PER_PART = 95;
+    private static final int LAST_STAGE = 9;
+    private static final int LAST_BUT_FOUR = 5;
 
     private final DrawStore store;
     private final Drawings drawings;
     private final CourseContent content;
     private final LessonsRead lessonsRead;
+    private final StageDoors doors;
     private final SchoolSettings school;
     private final Clock clock;
 
@@ -43,12 +46,14 @@ class DemoHistory {
             Drawings drawings,
             CourseContent content,
             LessonsRead lessonsRead,
+            StageDoors doors,
             SchoolSettings school,
             Clock clock) {
         this.store = store;
         this.drawings = drawings;
         this.content = content;
         this.lessonsRead = lessonsRead;
+        this.doors = doors;
         this.school = school;
         this.clock = clock;
     }
@@ -61,6 +66,8 @@ class DemoHistory {
             read(DemoPeople.CELESTE, lessons, lessons.size() / 2);
             read(DemoPeople.DARIUS, lessons, 2);
             read(DemoPeople.ESME, lessons, 1);
+            open(List.of(DemoPeople.ANOUK, DemoPeople.BASTIAN, DemoPeople.CELESTE), LAST_STAGE);
+            open(List.of(DemoPeople.DARIUS, DemoPeople.ESME), LAST_BUT_FOUR);
             for (int i = 0; i < DemoVisit.ALL.size(); i++) {
                 play(DemoVisit.ALL.get(i), FIRST_SEED + i);
             }
@@ -71,11 +78,21 @@ class DemoHistory {
         lessons.stream().limit(count).forEach(lesson -> lessonsRead.note(person, lesson.key()));
     }
 
+    /** The demo school worked at the bench before it had this course, so its instructor opened stages by hand. */
+    private void open(List<UUID> people, int last) {
+        for (UUID person : people) {
+            content.course().stages().stream()
+                    .filter(stage -> stage.number() > 1 && stage.number() <= last)
+                    .forEach(stage -> doors.open(
+                            person, stage.id(), DemoPeople.INSTRUCTOR, "Did this stage at the bench with me"));
+        }
+    }
+
     /** A course of the school's own may lack the skill or the level; then the visit did not take place. */
     private void play(DemoVisit visit, long seed) {
         List<ExerciseTemplate> choice = content.exercises().ofSkill(visit.skill(), visit.level());
         if (!choice.isEmpty()) {
-            ExerciseTemplate template = choice.get((int) (seed % choice.size()));
+            ExerciseTemplate template = choice.get(visit.same() ? 0 : (int) (seed % choice.size()));
             DrawnExercise drawn = drawings.fresh(template, seed);
             Instant begun = begun(visit);
             store.add(
@@ -102,20 +119,33 @@ class DemoHistory {
             }
             StoredDraw stored = store.load(visit.person(), draw).orElseThrow();
             Instant at = begun.plusSeconds((long) SECONDS_PER_PART * (part + 1));
-            hand(stored, drawn, DemoHand.typed(drawn, part, visit.act(part), mark()), at);
+            hand(stored, drawn, visit.act(part), at);
         }
     }
 
-    private void hand(StoredDraw draw, DrawnExercise drawn, String typed, Instant at) {
+    private void hand(StoredDraw draw, DrawnExercise drawn, char act, Instant at) {
         int part = draw.nextPart();
+        String typed = DemoHand.typed(drawn, part, act, mark());
         ReadAnswer read = Answers.read(drawn, part, typed, mark());
         if (!read.isClear()) {
             throw new IllegalStateException("an answer of the demo cannot be read: " + read.question());
         }
-        StoredAnswer answer = Marking.answer(draw, read, Answers.judge(drawn, part, read, mark()), at);
-        boolean last = part + 1 == drawn.partCount();
-        Standing after = draw.standing().after(Marking.mark(draw, answer, last, school.zone()));
-        store.store(draw, answer, after, last);
+        boolean right = Answers.judge(drawn, part, read, mark()).verdict().isRight();
+        Confidence confidence = confidence(act, right, draw.seed() + part);
+        int needed = Returns.needed(SkillKinds.isMadeOfFacts(content.current(), draw.skill()));
+        store.store(Marking.marked(draw, drawn, read, new Marking.At(confidence, at, mark(), school.zone(), needed)));
+    }
+
+    /** Invented people are mostly as sure as they are right, but not always. */
+    private static Confidence confidence(char act, boolean right, long number) {
+        if (act == 'S') {
+            return Confidence.SURE;
+        }
+        int turn = (int) Long.remainderUnsigned(number, 10);
+        if (right) {
+            return turn < 6 ? Confidence.SURE : turn < 9 ? Confidence.FAIRLY : Confidence.GUESS;
+        }
+        return turn < 5 ? Confidence.FAIRLY : Confidence.GUESS;
     }
 
     private DecimalMark mark() {

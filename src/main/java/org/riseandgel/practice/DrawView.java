@@ -8,12 +8,15 @@ import org.riseandgel.exercise.WorkingLine;
 /**
  * A draw as its person may see it now: nothing in it says what the answer to an open part is.
  *
+ * @param rung the rung of the ladder it was drawn on
  * @param story the exercise's story with the drawn numbers
  * @param parts how many parts there are
  * @param answered the parts that were answered, in order, with their feedback
  * @param open the part that is asked now; null when none is
  * @param next the level that is offered for the next draw of the skill
  * @param levels the levels at which the skill has exercises
+ * @param item its place in a session of mixed items; null outside of one
+ * @param left what the exercise leaves to do
  */
 public record DrawView(
         UUID id,
@@ -21,12 +24,43 @@ public record DrawView(
         String skillTitle,
         String title,
         int level,
+        Rung rung,
         String story,
         int parts,
         List<Answered> answered,
         Open open,
         int next,
-        List<Integer> levels) {
+        List<Integer> levels,
+        Item item,
+        Left left) {
+
+    /** The place of a draw in a session of mixed items, from 1. */
+    public record Item(int number, int of) {
+        /** Whether no item follows. */
+        public boolean isLast() {
+            return number >= of;
+        }
+    }
+
+    /**
+     * What the exercise of the draw leaves to do.
+     *
+     * @param exercise id of the exercise
+     * @param held why it is not drawn before its worked example was seen; null when it is
+     * @param lookAt the part, from 0, whose explanation is still to be looked at because its answer was sure and wrong;
+     *     null when there is none in this draw
+     */
+    public record Left(String exercise, Held held, Integer lookAt) {
+        /** Whether it is held after wrong answers. */
+        public boolean isWrong() {
+            return held == Held.WRONG;
+        }
+
+        /** Whether it is held after answers that came too fast. */
+        public boolean isFast() {
+            return held == Held.FAST;
+        }
+    }
 
     /**
      * The part that is asked now.
@@ -40,6 +74,9 @@ public record DrawView(
      * @param hints the hints opened so far
      * @param moreHints whether another hint can be opened
      * @param choice what there is to choose from; null where a number is asked
+     * @param plan what to find in which order, where the rung shows it
+     * @param decades what to choose an estimate from, while one has to be made first; empty otherwise
+     * @param estimate the estimate that was made; empty when none was
      */
     public record Open(
             int number,
@@ -51,7 +88,20 @@ public record DrawView(
             List<WorkingLine> given,
             List<String> hints,
             boolean moreHints,
-            ChoiceView choice) {}
+            ChoiceView choice,
+            List<String> plan,
+            List<Estimates.Choice> decades,
+            String estimate) {}
+
+    /** What the page of an open part is called: in a mixed session the name must not tell the way of working. */
+    public String heading() {
+        return item == null ? title : "Mixed practice, item %d of %d".formatted(item.number(), item.of());
+    }
+
+    /** The words to say how sure one is. */
+    public List<Confidence> sureWords() {
+        return List.of(Confidence.values());
+    }
 
     /** The part of that number, or null if it was not answered. */
     public Answered answered(int part) {

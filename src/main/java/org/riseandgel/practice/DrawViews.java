@@ -12,6 +12,7 @@ import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.FeedbackView;
 import org.riseandgel.exercise.PublicView;
+import org.riseandgel.exercise.Solution;
 import org.riseandgel.exercise.Verdict;
 import org.riseandgel.platform.school.SchoolSettings;
 
@@ -39,13 +40,26 @@ class DrawViews {
                 now.course().skill(stored.skill()).map(Skill::title).orElse(stored.skill()),
                 drawn.template().title(),
                 stored.level(),
+                stored.rung(),
                 drawn.story(mark),
                 drawn.partCount(),
                 answered,
                 open ? open(stored, drawn, answered, mark) : null,
                 NextDraw.nearest(now.exercises().ofSkill(stored.skill()), levelNext)
                         .orElse(levelNext),
-                SkillLists.levels(now, stored.skill()));
+                SkillLists.levels(now, stored.skill()),
+                item(stored.setting()),
+                left(stored));
+    }
+
+    private static DrawView.Item item(StoredDraw.Setting setting) {
+        return setting.isMixed() ? new DrawView.Item(setting.number(), setting.items()) : null;
+    }
+
+    private static DrawView.Left left(StoredDraw stored) {
+        ExerciseStanding with = stored.withExercise();
+        boolean toLookAt = with.sureWrong() == SureWrong.LOOK && stored.id().equals(with.sureWrongDraw());
+        return new DrawView.Left(stored.exercise(), with.held(), toLookAt ? with.sureWrongPart() : null);
     }
 
     private static DrawView.Open open(
@@ -63,7 +77,10 @@ class DrawViews {
                 view.givenSteps(),
                 view.hints(),
                 view.hintsLeft() > 0,
-                view.choice());
+                view.choice(),
+                stored.setting().withPlan() ? Solution.plan(drawn, stored.nextPart()) : List.of(),
+                Estimates.isOpen(stored, drawn) ? Estimates.choices(drawn, mark) : List.of(),
+                Estimates.made(stored, drawn, mark));
     }
 
     /** An answered part, explained. What is stored stands, also where today's rules would judge otherwise. */
@@ -71,7 +88,10 @@ class DrawViews {
         DecimalMark mark = school.decimalMark();
         FeedbackView today =
                 Answers.judge(drawn, stored.part(), stored.read(), mark).feedback();
-        return new Answered(stored, today.verdict().name().equals(stored.verdict()) ? today : asStored(today, stored));
+        return new Answered(
+                stored,
+                today.verdict().name().equals(stored.verdict()) ? today : asStored(today, stored),
+                Estimates.check(drawn, stored, mark).orElse(null));
     }
 
     private static FeedbackView asStored(FeedbackView today, StoredAnswer stored) {

@@ -7,7 +7,7 @@ import java.time.LocalDate;
  * What an answer means for a standing.
  *
  * @param right whether the verdict was "right"
- * @param hinted whether a hint of the draw had been opened before; such an answer counts as 0
+ * @param hinted whether a hint of the draw or the worked example had been opened before; such an answer counts as 0
  * @param at when it was given
  * @param day the school's calendar day of that moment
  * @param draw the draw as a whole, as far as this answer ends it
@@ -22,8 +22,12 @@ public record Mark(boolean right, boolean hinted, Instant at, LocalDate day, Dra
         WRONG
     }
 
-    /** The level of the draw and what it came to. */
-    public record Draw(int level, Ending ending) {}
+    /**
+     * The rung of the draw and what it came to.
+     *
+     * @param needed how many right draws a day of return of this skill wants
+     */
+    public record Draw(Rung rung, Ending ending, int needed) {}
 
     boolean counts() {
         return right && !hinted;

@@ -1,8 +1,14 @@
 package org.riseandgel.practice;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.CoreVersion;
+import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.Judged;
 import org.riseandgel.exercise.ReadAnswer;
 
@@ -10,7 +16,38 @@ import org.riseandgel.exercise.ReadAnswer;
 final class Marking {
     private Marking() {}
 
-    static StoredAnswer answer(StoredDraw draw, ReadAnswer read, Judged judged, Instant now) {
+    /**
+     * What an answer is judged with besides itself.
+     *
+     * @param needed how many right draws a day of return of the skill wants
+     */
+    record At(Confidence confidence, Instant now, DecimalMark mark, ZoneId zone, int needed) {}
+
+    /** An answer to the open part of a draw, with all that follows from it: to be stored as one. */
+    record Marked(StoredDraw draw, StoredAnswer answer, Standing after, ExerciseStanding with, boolean last) {}
+
+    static Marked marked(StoredDraw draw, DrawnExercise drawn, ReadAnswer read, At at) {
+        Judged judged = Answers.judge(drawn, draw.nextPart(), read, at.mark);
+        boolean last = draw.nextPart() + 1 == drawn.partCount();
+        StoredAnswer answer = answer(draw, read, judged, said(draw, last, at.confidence), at.now);
+        return new Marked(
+                draw,
+                answer,
+                draw.standing().after(mark(draw, answer, last, at.zone, at.needed)),
+                draw.withExercise().after(given(draw, answer)),
+                last);
+    }
+
+    /** The estimate of a draw is about its last part. */
+    private static StoredAnswer.Said said(StoredDraw draw, boolean last, Confidence confidence) {
+        return new StoredAnswer.Said(
+                confidence,
+                last ? draw.setting().estimate() : null,
+                draw.setting().lookedUp());
+    }
+
+    private static StoredAnswer answer(
+            StoredDraw draw, ReadAnswer read, Judged judged, StoredAnswer.Said said, Instant now) {
         return new StoredAnswer(
                 draw.nextPart(),
                 read.typed(),
@@ -23,16 +60,33 @@ final class Marking {
                 draw.hintsShown(),
                 draw.nextShownAt(),
                 now,
-                CoreVersion.CURRENT);
+                CoreVersion.CURRENT,
+                said);
     }
 
-    static Mark mark(StoredDraw draw, StoredAnswer answer, boolean last, ZoneId zone) {
+    /** What an answer means for the standing in the skill; a day of return of that skill wants so many right draws. */
+    static Mark mark(StoredDraw draw, StoredAnswer answer, boolean last, ZoneId zone, int needed) {
         return new Mark(
                 answer.isRight(),
-                answer.hints() > 0,
+                answer.isHelped(),
                 answer.answeredAt(),
                 answer.answeredAt().atZone(zone).toLocalDate(),
-                new Mark.Draw(draw.level(), last ? ending(draw, answer) : Mark.Ending.NOT_YET));
+                new Mark.Draw(draw.rung(), last ? ending(draw, answer) : Mark.Ending.NOT_YET, needed));
+    }
+
+    /** What it means for the standing with the exercise. */
+    static ExerciseStanding.Given given(StoredDraw draw, StoredAnswer answer) {
+        List<FastGuess.Pace> paces = new ArrayList<>();
+        paces.add(new FastGuess.Pace(Duration.between(answer.shownAt(), answer.answeredAt()), answer.isRight()));
+        paces.addAll(draw.paces());
+        return new ExerciseStanding.Given(
+                draw.id(),
+                answer.part(),
+                answer.isRight(),
+                answer.isHelped(),
+                answer.said().confidence(),
+                FastGuess.isPattern(paces),
+                answer.answeredAt());
     }
 
     private static Mark.Ending ending(StoredDraw draw, StoredAnswer lastAnswer) {
@@ -40,6 +94,6 @@ final class Marking {
         if (!allRight) {
             return Mark.Ending.WRONG;
         }
-        return lastAnswer.hints() > 0 ? Mark.Ending.HELPED : Mark.Ending.RIGHT;
+        return lastAnswer.isHelped() ? Mark.Ending.HELPED : Mark.Ending.RIGHT;
     }
 }

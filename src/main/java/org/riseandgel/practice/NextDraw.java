@@ -1,9 +1,7 @@
 package org.riseandgel.practice;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Clock;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -26,24 +24,53 @@ class NextDraw {
     private final Drawings drawings;
     private final DrawStore store;
     private final Seeds seeds;
-    private final Clock clock;
+    private final SchoolDay day;
 
-    NextDraw(CourseContent content, Drawings drawings, DrawStore store, Seeds seeds, Clock clock) {
+    NextDraw(CourseContent content, Drawings drawings, DrawStore store, Seeds seeds, SchoolDay day) {
         this.content = content;
         this.drawings = drawings;
         this.store = store;
         this.seeds = seeds;
-        this.clock = clock;
+        this.day = day;
     }
 
-    /** The open draw of the skill at this level or, without one, a new draw; empty when the skill has no exercise. */
-    Optional<UUID> of(UUID person, String skill, int wantedLevel) {
-        List<ExerciseTemplate> templates = content.exercises().ofSkill(skill);
-        return nearest(templates, wantedLevel).flatMap(level -> {
-            return store.open(person, skill, level)
-                    .filter(open -> isWorkable(person, open))
-                    .or(() -> draw(person, inOrder(templates, level, store.lastExercise(person, skill))));
-        });
+    /**
+     * What is wanted.
+     *
+     * @param exercise the exercise it must be; null where any of the skill will do
+     * @param session the session it is for; null outside of one
+     * @param number its place in the session; null outside of one
+     */
+    record Wish(String skill, Rung rung, String exercise, UUID session, Integer number) {
+        static Wish of(String skill, Rung rung) {
+            return new Wish(skill, rung, null, null, null);
+        }
+
+        boolean isMixed() {
+            return session != null;
+        }
+    }
+
+    /**
+     * The open draw of the skill at this level or, without one, a new draw; the worked example where every exercise that
+     * would do is held; empty when the skill has no exercise.
+     */
+    Optional<Begin> of(UUID person, Wish wish) {
+        List<ExerciseTemplate> templates = wished(wish);
+        Optional<Integer> level = nearest(templates, wish.rung.level());
+        if (level.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<UUID> open = wish.isMixed()
+                ? Optional.empty()
+                : store.open(person, wish.skill, level.get()).filter(one -> isWorkable(person, one));
+        return open.<Begin>map(Begin.Draw::new).or(() -> fresh(person, wish, templates, level.get()));
+    }
+
+    private List<ExerciseTemplate> wished(Wish wish) {
+        return content.exercises().ofSkill(wish.skill).stream()
+                .filter(template -> wish.exercise == null || wish.exercise.equals(template.id()))
+                .toList();
     }
 
     /** The level nearest to the wanted one that has exercises; of two that are as near, the easier. */
@@ -56,33 +83,55 @@ class NextDraw {
     }
 
     /** A draw that can no longer be made is closed, so that it is in nobody's way. */
-    private boolean isWorkable(UUID person, UUID open) {
+    boolean isWorkable(UUID person, UUID open) {
         boolean workable = store.load(person, open).flatMap(drawings::of).isPresent();
         if (!workable) {
-            store.close(person, open, now());
+            store.close(person, open, day.now());
         }
         return workable;
     }
 
-    /** The exercises of the level by chance, the one that was drawn last at the end. */
-    private List<ExerciseTemplate> inOrder(List<ExerciseTemplate> templates, int level, Optional<String> last) {
+    private Optional<Begin> fresh(UUID person, Wish wish, List<ExerciseTemplate> templates, int level) {
+        DrawStore.Known known = store.known(person, wish.skill);
+        DrawStore.Latest latest = store.latest(person);
+        List<ExerciseTemplate> ofLevel =
+                templates.stream().filter(one -> one.level() == level).toList();
+        List<ExerciseTemplate> free =
+                ofLevel.stream().filter(one -> !known.held().contains(one.id())).toList();
+        if (free.isEmpty() && !wish.isMixed()) {
+            return Optional.of(new Begin.Example(ofLevel.get(0).id()));
+        }
+        List<ExerciseTemplate> order = new ArrayList<>(inOrder(free, known));
+        if (wish.isMixed()) {
+            order.addAll(inOrder(
+                    templates.stream()
+                            .filter(one -> one.level() != level && !known.held().contains(one.id()))
+                            .toList(),
+                    known));
+        }
+        order.sort(Comparator.comparing(
+                template -> latest.exercise().filter(template.id()::equals).isPresent()));
+        return order.isEmpty() ? Optional.empty() : Optional.of(new Begin.Draw(draw(person, wish, order, latest)));
+    }
+
+    /** Exercises that were never answered and then those that were not for the longest time; chance before that. */
+    private List<ExerciseTemplate> inOrder(List<ExerciseTemplate> templates, DrawStore.Known known) {
         SplittableRandom chance = new SplittableRandom(seeds.next());
-        List<ExerciseTemplate> left = new ArrayList<>(
-                templates.stream().filter(template -> template.level() == level).toList());
+        List<ExerciseTemplate> left = new ArrayList<>(templates);
         List<ExerciseTemplate> order = new ArrayList<>();
         while (!left.isEmpty()) {
             order.add(left.remove(chance.nextInt(left.size())));
         }
         order.sort(Comparator.comparing(
-                template -> last.filter(template.id()::equals).isPresent()));
+                template -> known.lastAt().get(template.id()), Comparator.nullsFirst(Comparator.naturalOrder())));
         return order;
     }
 
-    private Optional<UUID> draw(UUID person, List<ExerciseTemplate> order) {
+    private UUID draw(UUID person, Wish wish, List<ExerciseTemplate> order, DrawStore.Latest latest) {
         for (ExerciseTemplate template : order) {
             Optional<DrawnExercise> drawn = draw(template);
             if (drawn.isPresent()) {
-                return drawn.flatMap(draw -> keep(person, draw));
+                return keep(person, wish, drawn.get(), latest);
             }
         }
         throw new IllegalStateException("no exercise of " + order + " can be drawn");
@@ -97,13 +146,17 @@ class NextDraw {
         }
     }
 
-    private Optional<UUID> keep(UUID person, DrawnExercise drawn) {
+    private UUID keep(UUID person, Wish wish, DrawnExercise drawn, DrawStore.Latest latest) {
         ExerciseTemplate template = drawn.template();
-        StoredDraw draw = StoredDraw.fresh(person, drawn, now());
-        return store.add(draw, template.file().text()).or(() -> store.open(person, template.skill(), template.level()));
-    }
-
-    private Instant now() {
-        return clock.instant().truncatedTo(ChronoUnit.MICROS);
+        Instant now = day.now();
+        boolean withPlan = template.level() == Rung.PLAN.level() && wish.rung.compareTo(Rung.PLAN) <= 0;
+        StoredDraw.Setting setting = new StoredDraw.Setting(
+                withPlan, Estimates.asks(drawn, latest.isEstimateTime()), null, false, wish.session, wish.number, null);
+        StoredDraw draw = StoredDraw.fresh(person, drawn, now, setting);
+        return store.add(draw, template.file().text())
+                .or(() -> wish.isMixed()
+                        ? store.ofSession(wish.session, wish.number)
+                        : store.open(person, template.skill(), template.level()))
+                .orElseThrow();
     }
 }

@@ -4,88 +4,156 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 import org.riseandgel.course.Content;
+import org.riseandgel.exercise.ExerciseTemplate;
 import org.riseandgel.practice.SkillLists.SkillCard;
-import org.riseandgel.practice.SkillLists.StageSkills;
 import org.riseandgel.practice.Today.LessonLine;
 
 /**
  * The one thing to do next.
  *
- * @param title what it is about
- * @param draw the open draw to go on with, or null
- * @param lesson the lesson to read, or null
- * @param skill the skill to practise, or the one that somebody is stuck in, or null
+ * @param title what it is about; empty where there is no one thing
+ * @param address where it is, or where the button posts to
+ * @param items how many items there are, for a session of mixed items
+ * @param minutes how long it takes
  */
-public record NextStep(Kind kind, String title, UUID draw, LessonLine lesson, SkillCard skill) {
-    /** The kinds of things to do. */
+public record NextStep(Kind kind, String title, String address, int items, int minutes) {
+    /** How long a draw takes in practice, in minutes: judgement, no source. */
+    private static final int DRAW = 5;
+
+    /** The kinds of things to do, the most pressing first. */
     public enum Kind {
-        GO_ON,
-        READ,
-        READ_AGAIN,
-        PRACTISE,
-        KEEP_FRESH,
-        NOTHING
+        GO_ON("Go on", false),
+        LOOK_AT("See why", false),
+        SEE_EXAMPLE("See the worked example", false),
+        GO_ON_MIXED("Go on", true),
+        MIXED("Begin", true),
+        PRACTISE_NEW("Practise", true),
+        READ("Read it", false),
+        PRACTISE("Practise", true),
+        ANOTHER_MIXED("Mix again", true),
+        NOTHING("Look at the course", false);
+
+        private final String button;
+        private final boolean posts;
+
+        Kind(String button, boolean posts) {
+            this.button = button;
+            this.posts = posts;
+        }
+
+        /** What the button says. */
+        public String button() {
+            return button;
+        }
+
+        /** Whether one press begins something that is stored. */
+        public boolean posts() {
+            return posts;
+        }
     }
 
     /** Chooses among what there is, for one person at one moment. */
     record Choice(
-            Content now,
-            Standings.Begun begun,
-            List<StageSkills> stages,
-            List<LessonLine> lessons,
-            List<SkillCard> skills,
-            Set<String> read) {
+            Content now, Standings.Begun begun, List<LessonLine> lessons, List<SkillCard> skills, Set<String> read) {
 
         NextStep made() {
-            return open().or(this::stuck)
-                    .or(this::firstLesson)
+            return open().or(this::sureAndWrong)
+                    .or(this::held)
+                    .or(this::mixed)
+                    .or(this::newSkill)
+                    .or(this::lesson)
                     .or(this::practise)
-                    .orElse(new NextStep(Kind.NOTHING, "", null, null, null));
+                    .or(this::anotherMixed)
+                    .orElse(new NextStep(Kind.NOTHING, "", "/course", 0, 0));
         }
 
+        /** An open draw outside of a session; one inside is an item of the session. */
         private Optional<NextStep> open() {
             return begun.open().stream()
+                    .filter(draw -> !draw.mixed())
                     .findFirst()
-                    .map(draw -> new NextStep(Kind.GO_ON, Today.title(now, draw.skill()), draw.id(), null, null));
+                    .map(draw -> new NextStep(
+                            Kind.GO_ON, Today.title(now, draw.skill()), DrawPages.address(draw.id()), 0, DRAW));
         }
 
-        /** Whoever is stuck reads the lesson with the worked example before the next try. */
-        private Optional<NextStep> stuck() {
-            return stages.stream()
-                    .flatMap(stage -> stage.skills().stream())
-                    .filter(skill -> skill.standing().state() == SkillState.STUCK)
+        /** Whoever was sure and wrong looks at the explanation before anything else of the day. */
+        private Optional<NextStep> sureAndWrong() {
+            return begun.toDo().stream()
+                    .filter(ToDo::isToLookAt)
                     .findFirst()
-                    .flatMap(skill -> lessonOn(skill.id())
-                            .map(lesson -> new NextStep(Kind.READ_AGAIN, skill.title(), null, lesson, skill)));
+                    .map(toDo -> new NextStep(
+                            Kind.LOOK_AT,
+                            Today.title(now, toDo.skill()),
+                            DrawPages.address(toDo.draw()) + "?part=" + (toDo.part() + 1),
+                            0,
+                            2));
         }
 
-        private Optional<LessonLine> lessonOn(String skill) {
+        private Optional<NextStep> held() {
+            return begun.toDo().stream()
+                    .filter(ToDo::isHeld)
+                    .flatMap(toDo -> now.exercises().find(toDo.exercise()).stream())
+                    .findFirst()
+                    .map((ExerciseTemplate exercise) -> new NextStep(
+                            Kind.SEE_EXAMPLE,
+                            Today.title(now, exercise.skill()),
+                            new Begin.Example(exercise.id()).address(),
+                            0,
+                            DRAW));
+        }
+
+        /** The day begins with what was learned before it. */
+        private Optional<NextStep> mixed() {
+            if (begun.session() != null) {
+                int left = begun.session().left();
+                return left > 0 ? Optional.of(session(Kind.GO_ON_MIXED, left)) : Optional.empty();
+            }
+            int waiting = MixedPractice.waiting(now, begun);
+            return waiting > 0 ? Optional.of(session(Kind.MIXED, waiting)) : Optional.empty();
+        }
+
+        private Optional<NextStep> anotherMixed() {
+            int waiting = MixedPractice.waiting(now, begun);
+            return waiting > 0 ? Optional.of(session(Kind.ANOTHER_MIXED, waiting)) : Optional.empty();
+        }
+
+        private static NextStep session(Kind kind, int items) {
+            return new NextStep(kind, "", "/practice/mixed", items, MixedPractice.minutes(items));
+        }
+
+        /** A skill whose lesson was read and that was never tried. */
+        private Optional<NextStep> newSkill() {
+            return skills.stream()
+                    .filter(skill -> skill.standing().answers() == 0 && isTaught(skill.id()))
+                    .findFirst()
+                    .map(skill -> practise(Kind.PRACTISE_NEW, skill));
+        }
+
+        private boolean isTaught(String skill) {
             return now.lessons().values().stream()
-                    .filter(lesson -> lesson.skills().contains(skill))
-                    .findFirst()
-                    .map(lesson -> LessonLine.of(lesson, read));
+                    .filter(lesson -> lesson.practice().contains(skill))
+                    .anyMatch(lesson -> read.contains(lesson.key().id()));
         }
 
-        private Optional<NextStep> firstLesson() {
-            boolean practised =
-                    skills.stream().anyMatch(skill -> skill.standing().answers() > 0);
+        private Optional<NextStep> lesson() {
             return lessons.stream()
-                    .filter(lesson -> !practised && !lesson.read())
+                    .filter(lesson -> !lesson.read())
                     .findFirst()
-                    .map(lesson -> new NextStep(Kind.READ, lesson.title(), null, lesson, null));
+                    .map(lesson -> new NextStep(Kind.READ, lesson.title(), lesson.address(), 0, lesson.minutes()));
         }
 
-        /** What was not practised for the longest time, mastered skills last. */
+        /** What was not practised for the longest time of what is not mastered. */
         private Optional<NextStep> practise() {
             return skills.stream()
-                    .min(Comparator.comparing(SkillCard::isMastered)
-                            .thenComparing(
-                                    skill -> skill.standing().lastAt(),
-                                    Comparator.nullsFirst(Comparator.naturalOrder())))
-                    .map(skill -> new NextStep(
-                            skill.isMastered() ? Kind.KEEP_FRESH : Kind.PRACTISE, skill.title(), null, null, skill));
+                    .filter(skill -> skill.standing().masteredOn() == null)
+                    .min(Comparator.comparing(
+                            skill -> skill.standing().lastAt(), Comparator.nullsFirst(Comparator.naturalOrder())))
+                    .map(skill -> practise(Kind.PRACTISE, skill));
+        }
+
+        private static NextStep practise(Kind kind, SkillCard skill) {
+            return new NextStep(kind, skill.title(), "/practice/" + skill.id() + "/draw", 0, DRAW);
         }
     }
 }

@@ -1,17 +1,20 @@
 package org.riseandgel.practice;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
 import org.riseandgel.core.quantity.DecimalMark;
+import org.riseandgel.course.CourseContent;
 import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.ExerciseTemplate;
 import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.platform.school.SchoolSettings;
+import org.riseandgel.platform.web.Problem;
 
 /**
  * Practising: a draw is begun, seen, and its parts are answered in order, each once.
@@ -29,8 +32,11 @@ public class Practice {
     private final Drawings drawings;
     private final DrawViews views;
     private final Standings standings;
+    private final Examples examples;
+    private final StageDoors doors;
+    private final CourseContent content;
     private final SchoolSettings school;
-    private final Clock clock;
+    private final SchoolDay day;
 
     Practice(
             DrawStore store,
@@ -38,26 +44,105 @@ public class Practice {
             Drawings drawings,
             DrawViews views,
             Standings standings,
+            Examples examples,
+            StageDoors doors,
+            CourseContent content,
             SchoolSettings school,
-            Clock clock) {
+            SchoolDay day) {
         this.store = store;
         this.nextDraw = nextDraw;
         this.drawings = drawings;
         this.views = views;
         this.standings = standings;
+        this.examples = examples;
+        this.doors = doors;
+        this.content = content;
         this.school = school;
-        this.clock = clock;
+        this.day = day;
     }
 
     /**
-     * Begins a draw or takes up the open one of that skill and level again; nobody draws until the numbers are easy.
+     * Begins a draw or takes up the open one of that skill and level again; nobody draws until the numbers are easy. At the
+     * foot of the ladder the worked example comes first.
      *
-     * @param level the wanted level; empty for the one that the standing offers
-     * @return the draw; empty when the skill has no exercises
+     * @param level the wanted level; empty for the rung that the standing offers
+     * @return what comes; empty when the skill has no exercises
      */
-    public Optional<UUID> startDraw(UUID person, String skill, OptionalInt level) {
-        int wanted = level.orElseGet(() -> standings.of(person).in(skill).level());
-        return nextDraw.of(person, skill, wanted);
+    public Optional<Begin> startDraw(UUID person, String skill, OptionalInt level) {
+        if (content.exercises().ofSkill(skill).isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Begin> shut = doors.shutTo(person, skill).map(Begin.Shut::new);
+        if (shut.isPresent()) {
+            return shut;
+        }
+        if (level.isPresent()) {
+            return nextDraw.of(person, NextDraw.Wish.of(skill, Rung.ofDraw(level.getAsInt(), false)));
+        }
+        StandingView standing = standings.of(person).in(skill);
+        return firstExample(person, standing)
+                .<Begin>map(Begin.Example::new)
+                .or(() -> nextDraw.of(person, NextDraw.Wish.of(skill, standing.rung())));
+    }
+
+    /** Where an exercise is still shut away from a person; empty when it is open or there is none. */
+    Optional<Begin.Shut> shut(UUID person, String exercise) {
+        return content.exercises()
+                .find(exercise)
+                .flatMap(one -> doors.shutTo(person, one.skill()))
+                .map(Begin.Shut::new);
+    }
+
+    /** The worked example to see before the next draw, at the foot of the ladder of a skill that is reckoned. */
+    private Optional<String> firstExample(UUID person, StandingView standing) {
+        if (standing.rung() != Rung.EXAMPLE || SkillKinds.isMadeOfFacts(content.current(), standing.skill())) {
+            return Optional.empty();
+        }
+        boolean seen = examples.lastSeen(person, standing.skill())
+                .filter(at -> standing.lastAt() == null || at.isAfter(standing.lastAt()))
+                .isPresent();
+        return seen ? Optional.empty() : exampleOf(standing.skill());
+    }
+
+    /** The exercise whose worked example stands for the skill: the first of the lowest level. */
+    public Optional<String> exampleOf(String skill) {
+        return content.exercises().ofSkill(skill).stream()
+                .min(Comparator.comparingInt(ExerciseTemplate::level))
+                .map(ExerciseTemplate::id);
+    }
+
+    /** Notes that a worked example was seen, and begins a draw of its skill. Empty when there is no such exercise. */
+    public Optional<Begin> afterExample(UUID person, String exercise) {
+        Optional<ExerciseTemplate> template = content.exercises().find(exercise);
+        if (template.isEmpty()) {
+            return Optional.empty();
+        }
+        String skill = template.get().skill();
+        if (doors.shutTo(person, skill).isEmpty()) {
+            examples.seen(person, skill, exercise, day.now());
+        }
+        return startDraw(person, skill, OptionalInt.empty());
+    }
+
+    /** Notes that the explanation of an answer that was sure and wrong was looked at. */
+    public void lookedAt(UUID person, UUID draw) {
+        examples.lookedAt(person, draw);
+    }
+
+    /**
+     * Keeps the estimate of the open part, if one is asked; the first one stays.
+     *
+     * @return whether it was one of the decades to choose from; empty when the draw is not theirs
+     */
+    public Optional<Boolean> estimate(UUID person, UUID draw, int exponent) {
+        Optional<DrawnExercise> drawn = store.load(person, draw).flatMap(drawings::of);
+        boolean offered = drawn.stream()
+                .flatMap(one -> Estimates.choices(one, school.decimalMark()).stream())
+                .anyMatch(choice -> choice.exponent() == exponent);
+        if (offered) {
+            store.estimate(person, draw, exponent);
+        }
+        return drawn.map(one -> offered);
     }
 
     /** The draw as its person may see it now; empty when it is not theirs. */
@@ -92,13 +177,13 @@ public class Practice {
      *
      * @return what became of it; empty when the draw is not theirs
      */
-    public Optional<Handed> answer(UUID person, UUID draw, int part, String typed) {
+    public Optional<Handed> answer(UUID person, UUID draw, int part, String typed, Optional<Confidence> confidence) {
         for (int i = 0; i < TRIES; i++) {
             Optional<StoredDraw> stored = store.load(person, draw);
             if (stored.isEmpty()) {
                 return Optional.empty();
             }
-            Optional<Handed> handed = answer(stored.get(), part, typed);
+            Optional<Handed> handed = answer(stored.get(), part, typed, confidence);
             if (handed.isPresent()) {
                 return handed;
             }
@@ -107,7 +192,7 @@ public class Practice {
     }
 
     /** Empty when draw or standing moved on meanwhile: to be loaded and looked at again. */
-    private Optional<Handed> answer(StoredDraw draw, int part, String typed) {
+    private Optional<Handed> answer(StoredDraw draw, int part, String typed, Optional<Confidence> confidence) {
         if (draw.answer(part).isPresent()) {
             return Optional.of(new Handed.Stored(part));
         }
@@ -116,26 +201,29 @@ public class Practice {
         }
         DrawnExercise drawn = drawings.of(draw).orElseThrow();
         ReadAnswer read = Answers.read(drawn, part, typed, school.decimalMark());
+        List<Problem> problems = new ArrayList<>();
         if (!read.isClear()) {
-            return Optional.of(new Handed.AskAgain(read.question()));
+            problems.add(new Problem("answer", read.question()));
         }
-        return store(draw, drawn, part, read) ? Optional.of(new Handed.Stored(part)) : Optional.empty();
+        if (confidence.isEmpty()) {
+            problems.add(new Problem(
+                    "sure", "Say how sure you are: guess, fairly sure or sure. It never changes the mark."));
+        }
+        if (!problems.isEmpty()) {
+            return Optional.of(new Handed.AskAgain(problems));
+        }
+        return store(draw, drawn, read, confidence.get()) ? Optional.of(new Handed.Stored(part)) : Optional.empty();
     }
 
-    private boolean store(StoredDraw draw, DrawnExercise drawn, int part, ReadAnswer read) {
-        StoredAnswer answer = Marking.answer(draw, read, Answers.judge(drawn, part, read, school.decimalMark()), now());
-        boolean last = part + 1 == drawn.partCount();
-        Mark mark = Marking.mark(draw, answer, last, school.zone());
-        return store.store(draw, answer, draw.standing().after(mark), last);
+    private boolean store(StoredDraw draw, DrawnExercise drawn, ReadAnswer read, Confidence confidence) {
+        int needed = Returns.needed(SkillKinds.isMadeOfFacts(content.current(), draw.skill()));
+        return store.store(Marking.marked(
+                draw, drawn, read, new Marking.At(confidence, day.now(), school.decimalMark(), school.zone(), needed)));
     }
 
     private ReadBack readBack(DrawnExercise drawn, int part, String typed) {
         DecimalMark mark = school.decimalMark();
         ReadAnswer read = Answers.read(drawn, part, typed, mark);
         return new ReadBack(typed, Answers.echo(drawn, read, mark), read.question());
-    }
-
-    private Instant now() {
-        return clock.instant().truncatedTo(ChronoUnit.MICROS);
     }
 }

@@ -3,6 +3,7 @@ package org.riseandgel.practice;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.riseandgel.course.Content;
@@ -16,14 +17,16 @@ import org.riseandgel.exercise.ExerciseTemplate;
 public class SkillLists {
     private final CourseContent content;
     private final Standings standings;
+    private final StageDoors doors;
 
-    SkillLists(CourseContent content, Standings standings) {
+    SkillLists(CourseContent content, Standings standings, StageDoors doors) {
         this.content = content;
         this.standings = standings;
+        this.doors = doors;
     }
 
-    /** The skills of a stage that have exercises. */
-    public record StageSkills(String id, int number, String title, List<SkillCard> skills) {}
+    /** The skills of a stage that have exercises, and whether the stage is open. */
+    public record StageSkills(String id, int number, String title, boolean open, List<SkillCard> skills) {}
 
     /**
      * A skill with one person's standing.
@@ -52,13 +55,14 @@ public class SkillLists {
 
     /** The stages that have exercises, with the standings of this person. */
     public List<StageSkills> of(UUID person) {
-        return of(standings.of(person));
+        Standings.Begun begun = standings.of(person);
+        return of(begun, doors.shut(person, begun));
     }
 
-    List<StageSkills> of(Standings.Begun begun) {
+    List<StageSkills> of(Standings.Begun begun, Set<String> shut) {
         Content now = content.current();
         return now.course().stages().stream()
-                .map(stage -> stageSkills(now, stage, begun))
+                .map(stage -> stageSkills(now, stage, begun, !shut.contains(stage.id())))
                 .filter(stage -> !stage.skills().isEmpty())
                 .toList();
     }
@@ -74,18 +78,18 @@ public class SkillLists {
                 .toList();
     }
 
-    private static StageSkills stageSkills(Content now, Stage stage, Standings.Begun begun) {
+    private static StageSkills stageSkills(Content now, Stage stage, Standings.Begun begun, boolean open) {
         List<SkillCard> cards = now.course().skills().stream()
                 .filter(skill -> skill.stage().equals(stage.id()))
                 .map(skill -> card(now, skill, begun))
                 .filter(card -> !card.levels().isEmpty())
                 .toList();
-        return new StageSkills(stage.id(), stage.number(), stage.title(), cards);
+        return new StageSkills(stage.id(), stage.number(), stage.title(), open, cards);
     }
 
-    private static SkillCard card(Content now, Skill skill, Standings.Begun begun) {
+    static SkillCard card(Content now, Skill skill, Standings.Begun begun) {
         Optional<Standings.OpenDraw> open = begun.open().stream()
-                .filter(draw -> draw.skill().equals(skill.id()))
+                .filter(draw -> draw.skill().equals(skill.id()) && !draw.mixed())
                 .findFirst();
         return new SkillCard(
                 skill.id(),

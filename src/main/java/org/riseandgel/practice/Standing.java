@@ -19,7 +19,11 @@ import java.time.LocalDate;
  * @param lastAt when the latest answer was given; null before the first answer
  * @param wrongInRow wrong answers since the last right one
  * @param rightInRow right answers without a hint since the last other one
- * @param ladder the level that is offered next
+ * @param ladder the rung that is offered next
+ * @param firstDay the school day of the first answer; null before it
+ * @param masteredOn the school day on which mastery was first reached; null before. A later miss does not take it back,
+ *     because gates ask whether it was ever reached
+ * @param returns when the skill comes back
  */
 public record Standing(
         int answers,
@@ -30,9 +34,13 @@ public record Standing(
         Instant lastAt,
         int wrongInRow,
         int rightInRow,
-        Ladder ladder) {
+        Ladder ladder,
+        LocalDate firstDay,
+        LocalDate masteredOn,
+        Returns returns) {
     /** Before the first answer. */
-    public static final Standing NONE = new Standing(0, 0, 0, 0, null, null, 0, 0, Ladder.FOOT);
+    public static final Standing NONE =
+            new Standing(0, 0, 0, 0, null, null, 0, 0, Ladder.FOOT, null, null, Returns.NONE);
 
     private static final double WEIGHT = 0.3;
     private static final double MASTERY = 0.85;
@@ -46,24 +54,35 @@ public record Standing(
     public Standing after(Mark mark) {
         boolean newDay = lastDay == null || mark.day().isAfter(lastDay);
         boolean later = lastAt == null || mark.at().isAfter(lastAt);
+        LocalDate day = newDay ? mark.day() : lastDay;
+        double moved = (1 - WEIGHT) * average + (mark.counts() ? WEIGHT : 0);
+        int touched = newDay ? days + 1 : days;
         return new Standing(
                 answers + 1,
                 rightAnswers + (mark.right() ? 1 : 0),
-                (1 - WEIGHT) * average + (mark.counts() ? WEIGHT : 0),
-                newDay ? days + 1 : days,
-                newDay ? mark.day() : lastDay,
+                moved,
+                touched,
+                day,
                 later ? mark.at() : lastAt,
                 mark.right() ? 0 : wrongInRow + 1,
                 mark.counts() ? rightInRow + 1 : 0,
-                climbed(mark.draw()));
+                climbed(mark.draw()),
+                firstDay == null ? day : firstDay,
+                masteredOn == null && isMastery(moved, touched) ? day : masteredOn,
+                (newDay ? returns.onNewDay() : returns)
+                        .after(mark.draw().ending(), day, mark.draw().needed()));
+    }
+
+    private static boolean isMastery(double average, int days) {
+        return average >= MASTERY && days >= MASTERY_DAYS;
     }
 
     private Ladder climbed(Mark.Draw draw) {
         return switch (draw.ending()) {
             case NOT_YET -> ladder;
-            case RIGHT -> ladder.afterRight(draw.level());
-            case HELPED -> ladder.afterHelp(draw.level());
-            case WRONG -> ladder.afterWrong(draw.level());
+            case RIGHT -> ladder.afterRight(draw.rung());
+            case HELPED -> ladder.afterHelp(draw.rung());
+            case WRONG -> ladder.afterWrong(draw.rung());
         };
     }
 
@@ -75,7 +94,7 @@ public record Standing(
         if (wrongInRow >= STUCK_AFTER) {
             return SkillState.STUCK;
         }
-        if (average >= MASTERY && days >= MASTERY_DAYS) {
+        if (isMastery(average, days)) {
             return SkillState.MASTERED;
         }
         return average >= GROWING ? SkillState.GROWING : SkillState.BEGUN;

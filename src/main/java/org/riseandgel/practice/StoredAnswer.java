@@ -19,6 +19,7 @@ import org.riseandgel.exercise.Verdict;
  * @param shownAt when the part could first be seen
  * @param answeredAt when the answer came
  * @param coreVersion which rules judged it
+ * @param said what its person said besides
  */
 public record StoredAnswer(
         int part,
@@ -32,7 +33,26 @@ public record StoredAnswer(
         int hints,
         Instant shownAt,
         Instant answeredAt,
-        String coreVersion) {
+        String coreVersion,
+        Said said) {
+
+    /**
+     * What was said with an answer or done before it.
+     *
+     * @param confidence how sure the person was; null in answers from before it was asked
+     * @param estimate exponent of the decade that was chosen first; null when none was asked
+     * @param lookedUp whether the worked example had been looked up
+     */
+    public record Said(Confidence confidence, Integer estimate, boolean lookedUp) {
+        /** Nothing said, nothing looked up. */
+        public static final Said NOTHING = new Said(null, null, false);
+    }
+
+    /** Whether it does not count towards the skill: a hint was open, or the worked example had been looked up. */
+    public boolean isHelped() {
+        return hints > 0 || said.lookedUp();
+    }
+
     /** Whether the answer was right. */
     public boolean isRight() {
         return Verdict.valueOf(verdict).isRight();

@@ -2,8 +2,10 @@ package org.riseandgel.practice;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +16,7 @@ import org.riseandgel.course.Lesson;
 import org.riseandgel.course.LessonsRead;
 import org.riseandgel.course.Skill;
 import org.riseandgel.course.Stage;
+import org.riseandgel.course.StageGate;
 import org.riseandgel.practice.SkillLists.SkillCard;
 import org.riseandgel.practice.SkillLists.StageSkills;
 
@@ -34,14 +37,34 @@ public class Today {
         this.lessonsRead = lessonsRead;
     }
 
-    /** What the first page shows: what to do next, and the stage somebody is at. */
+    /**
+     * What the first page shows: what to do next, what is due, and the stage somebody is at.
+     *
+     * @param gate what the stage after the current one still waits for; null where it is open or there is none
+     */
     public record Home(
             NextStep next,
+            List<Due> due,
             int stageNumber,
             String stageTitle,
             List<LessonLine> lessons,
             List<SkillCard> skills,
+            NextGate gate,
             List<Last> last) {}
+
+    /** A skill that comes back today. */
+    public record Due(String skill, String title, long daysOverdue) {
+        /** Since when, in words. */
+        public String since() {
+            if (daysOverdue == 0) {
+                return "since today";
+            }
+            return daysOverdue == 1 ? "since yesterday" : "for " + daysOverdue + " days";
+        }
+    }
+
+    /** A stage that is not open yet, and what it waits for. */
+    public record NextGate(int number, String title, List<StageGate.Missing> missing) {}
 
     /** A lesson, and whether it was read. */
     public record LessonLine(String title, String address, int minutes, boolean read) {
@@ -61,56 +84,99 @@ public class Today {
     public Home of(UUID person) {
         Content now = content.current();
         Standings.Begun begun = standings.of(person);
-        List<StageSkills> stages = lists.of(begun);
-        Optional<StageSkills> current = current(now, stages);
         Set<String> read = lessonsRead.by(person);
-        List<LessonLine> lessons = current.flatMap(stage -> now.course().stage(stage.id()))
-                .map(stage -> lessons(now, stage, read))
+        Map<String, StageGate> gates = StageDoors.gates(now, begun, read);
+        List<StageSkills> stages = lists.of(begun, Set.of()).stream()
+                .filter(stage -> gates.get(stage.id()).open())
+                .toList();
+        Optional<Stage> current = current(now, begun, read, gates);
+        List<LessonLine> lessons =
+                current.map(stage -> lessons(now, stage, read)).orElse(List.of());
+        List<SkillCard> skills = current.flatMap(stage -> stages.stream()
+                        .filter(one -> one.id().equals(stage.id()))
+                        .findFirst())
+                .map(StageSkills::skills)
                 .orElse(List.of());
-        List<SkillCard> skills = current.map(StageSkills::skills).orElse(List.of());
         return new Home(
-                new NextStep.Choice(now, begun, stages, lessons, skills, read).made(),
-                current.map(StageSkills::number).orElse(0),
-                current.map(StageSkills::title).orElse(""),
+                new NextStep.Choice(now, begun, lessons, skills, read).made(),
+                due(now, begun),
+                current.map(Stage::number).orElse(0),
+                current.map(Stage::title).orElse(""),
                 lessons,
                 skills,
+                current.flatMap(stage -> after(now, stage, gates)).orElse(null),
                 last(now, begun));
     }
 
     /**
-     * The stage somebody is at: where they practised last, until all its skills are mastered; then the first with more to
-     * learn, one with lessons before one without.
+     * The stage somebody is at: of the open ones with something left to learn the one where they practised last; then the
+     * first of them, one with lessons before one without; then the last open one.
      */
-    static Optional<StageSkills> current(Content now, List<StageSkills> stages) {
-        List<StageSkills> toLearn = stages.stream()
-                .filter(stage -> stage.skills().stream().anyMatch(skill -> !skill.isMastered()))
+    static Optional<Stage> current(Content now, Standings.Begun begun, Set<String> read, Map<String, StageGate> gates) {
+        List<Stage> open = now.course().stages().stream()
+                .filter(stage -> gates.get(stage.id()).open())
+                .filter(stage ->
+                        !stage.lessons().isEmpty() || !practised(now, stage).isEmpty())
                 .toList();
+        List<Stage> toLearn =
+                open.stream().filter(stage -> hasLeft(now, stage, begun, read)).toList();
         return toLearn.stream()
-                .filter(stage -> lastAt(stage).isPresent())
-                .max(Comparator.comparing(stage -> lastAt(stage).orElseThrow()))
-                .or(() ->
-                        toLearn.stream().filter(stage -> hasLessons(now, stage)).findFirst())
+                .filter(stage -> lastAt(now, stage, begun).isPresent())
+                .max(Comparator.comparing(stage -> lastAt(now, stage, begun).orElseThrow()))
+                .or(() -> toLearn.stream()
+                        .filter(stage -> !stage.lessons().isEmpty())
+                        .findFirst())
                 .or(() -> toLearn.stream().findFirst())
-                .or(() -> stages.stream().reduce((earlier, later) -> later));
+                .or(() -> open.stream().reduce((earlier, later) -> later));
     }
 
-    private static boolean hasLessons(Content now, StageSkills stage) {
-        return now.course()
-                .stage(stage.id())
-                .filter(one -> !one.lessons().isEmpty())
-                .isPresent();
+    private static boolean hasLeft(Content now, Stage stage, Standings.Begun begun, Set<String> read) {
+        return now.lessonsOf(stage).stream()
+                        .anyMatch(lesson -> !read.contains(lesson.key().id()))
+                || practised(now, stage).stream()
+                        .anyMatch(skill -> begun.in(skill.id()).masteredOn() == null);
     }
 
-    private static Optional<Instant> lastAt(StageSkills stage) {
-        return stage.skills().stream()
-                .map(skill -> skill.standing().lastAt())
+    /** The skills of a stage that have exercises. */
+    private static List<Skill> practised(Content now, Stage stage) {
+        return now.course().skills().stream()
+                .filter(skill -> skill.stage().equals(stage.id()))
+                .filter(skill -> !now.exercises().ofSkill(skill.id()).isEmpty())
+                .toList();
+    }
+
+    private static Optional<Instant> lastAt(Content now, Stage stage, Standings.Begun begun) {
+        return practised(now, stage).stream()
+                .map(skill -> begun.in(skill.id()).lastAt())
                 .filter(Objects::nonNull)
                 .max(Comparator.naturalOrder());
+    }
+
+    private static Optional<NextGate> after(Content now, Stage current, Map<String, StageGate> gates) {
+        return now.course().stages().stream()
+                .filter(stage -> stage.number() > current.number())
+                .filter(stage -> !gates.get(stage.id()).open())
+                .findFirst()
+                .map(stage -> new NextGate(
+                        stage.number(), stage.title(), gates.get(stage.id()).missing()));
     }
 
     private static List<LessonLine> lessons(Content now, Stage stage, Set<String> read) {
         return now.lessonsOf(stage).stream()
                 .map(lesson -> LessonLine.of(lesson, read))
+                .toList();
+    }
+
+    private static List<Due> due(Content now, Standings.Begun begun) {
+        LocalDate today = begun.today();
+        return begun.standings().values().stream()
+                .filter(standing -> standing.returns().isDue(today))
+                .filter(standing -> !now.exercises().ofSkill(standing.skill()).isEmpty())
+                .map(standing -> new Due(
+                        standing.skill(),
+                        title(now, standing.skill()),
+                        standing.returns().daysOverdue(today)))
+                .sorted(Comparator.comparingLong(Due::daysOverdue).reversed())
                 .toList();
     }
 

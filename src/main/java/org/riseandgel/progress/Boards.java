@@ -2,6 +2,8 @@ package org.riseandgel.progress;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -16,13 +18,18 @@ import org.riseandgel.course.Content;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.course.Skill;
 import org.riseandgel.course.Stage;
+import org.riseandgel.practice.Held;
 import org.riseandgel.practice.SkillState;
 import org.riseandgel.practice.StandingView;
 import org.riseandgel.practice.Standings;
+import org.riseandgel.practice.ToDo;
 
 /** Boards of cohorts, read from people and standings alone; the answers are never counted through. */
 @ApplicationScoped
 public class Boards {
+    /** From so many days on somebody should ask after a skill that waits: judgement, no source. */
+    private static final int LONG_OVERDUE = 7;
+
     private final People people;
     private final CourseContent content;
     private final Standings standings;
@@ -50,8 +57,8 @@ public class Boards {
     /** One person's standings in the order of the columns. */
     public record PersonRow(UUID id, String name, List<StandingView> cells, Instant lastAt) {}
 
-    /** Somebody who needs a word, and why. */
-    public record Word(UUID person, String name, String skill, String skillTitle, int wrongInRow, Instant lastAt) {}
+    /** Somebody who needs a word about a skill, and why. */
+    public record Word(UUID person, String name, String skill, String skillTitle, String why, Instant lastAt) {}
 
     /** The cohorts that may be seen. */
     public List<CohortView> cohorts(Asker asker) {
@@ -76,7 +83,7 @@ public class Boards {
         List<PersonRow> rows = learners.stream()
                 .map(learner -> row(learner, skills, all.getOrDefault(learner.id(), Map.of())))
                 .toList();
-        return new Board(cohort, stages, rows, words(rows, skills));
+        return new Board(cohort, stages, rows, words(rows, skills, standings.today()));
     }
 
     private static List<StageColumns> columns(Content now) {
@@ -105,23 +112,44 @@ public class Boards {
         return new PersonRow(learner.id(), learner.displayName(), cells, last);
     }
 
-    private static List<Word> words(List<PersonRow> rows, List<Skill> skills) {
+    private static List<Word> words(List<PersonRow> rows, List<Skill> skills, LocalDate today) {
         return rows.stream()
-                .flatMap(row -> stuck(row, skills))
+                .flatMap(row -> words(row, skills, today))
                 .sorted(Comparator.comparing(Word::lastAt).reversed())
                 .toList();
     }
 
-    private static Stream<Word> stuck(PersonRow row, List<Skill> skills) {
+    private static Stream<Word> words(PersonRow row, List<Skill> skills, LocalDate today) {
         return row.cells().stream()
-                .filter(cell -> cell.state() == SkillState.STUCK)
+                .filter(cell -> cell.answers() > 0 && !why(cell, today).isEmpty())
                 .map(cell -> new Word(
                         row.id(),
                         row.name(),
                         cell.skill(),
                         title(skills, cell.skill()),
-                        cell.wrongInRow(),
+                        String.join(", ", why(cell, today)),
                         cell.lastAt()));
+    }
+
+    private static List<String> why(StandingView cell, LocalDate today) {
+        List<String> why = new ArrayList<>();
+        if (cell.state() == SkillState.STUCK) {
+            why.add(cell.wrongInRow() + " wrong in a row");
+        }
+        if (cell.toDo().stream().anyMatch(toDo -> toDo.held() == Held.WRONG)) {
+            why.add("an exercise wrong three times");
+        }
+        if (cell.toDo().stream().anyMatch(toDo -> toDo.held() == Held.FAST)) {
+            why.add("answers too fast to have been worked out");
+        }
+        if (cell.toDo().stream().anyMatch(ToDo::isSureWrong)) {
+            why.add("sure and wrong");
+        }
+        long overdue = cell.returns().daysOverdue(today);
+        if (overdue >= LONG_OVERDUE) {
+            why.add("due for " + overdue + " days");
+        }
+        return why;
     }
 
     private static String title(List<Skill> skills, String id) {

@@ -93,15 +93,13 @@ class FirstStartIT {
                 noor.signIn("noor", OWN_PASSWORD);
             }
             noor.open("/practice");
-            noor.find("form[action='/practice/weighing/draw'] button").first().click();
-            page.waitForURL("**/practice/draws/**");
-            String typed = new Oracle(owner(data)).right(noor.draw(), 0);
-            page.fill("#answer", typed);
-            noor.find("form.form button.button").first().click();
-            page.waitForLoadState();
-            if (noor.find("button:has-text('Hand in this answer')").count() > 0) {
-                noor.find("button:has-text('Hand in this answer')").click();
-            }
+            PracticeHand hand = new PracticeHand(noor);
+            noor.find("form[action$='/draw'] button").first().click();
+            page.waitForURL("**/practice/**/*");
+            hand.pastExample();
+            hand.estimate();
+            hand.fill(new Oracle(owner(data)).right(noor.draw(), 0));
+            hand.handIn();
             assertThat(noor.find(".verdict-word").first().innerText()).contains("Right");
             assertThat(noor.complaints()).isEmpty();
         }

@@ -29,11 +29,13 @@ class PracticeBrowserTest {
 
     private Oracle oracle;
     private Visitor visitor;
+    private PracticeHand hand;
 
     @BeforeEach
     void open() {
         oracle = new Oracle(dataSource::getConnection);
         visitor = Visitor.at(base);
+        hand = new PracticeHand(visitor);
     }
 
     @AfterEach
@@ -112,10 +114,13 @@ class PracticeBrowserTest {
     void practiceWorksWithoutScript() {
         try (Visitor plain = Visitor.withoutScript(base).signInAs("esme")) {
             plain.open("/practice");
+            PracticeHand plainHand = new PracticeHand(plain);
             plain.find("form[action='/practice/expansion/draw'] button").first().click();
+            plainHand.pastExample();
+            plainHand.estimate();
             String draw = plain.draw();
             String typed = oracle.right(draw, 0);
-            plain.find("#answer").fill(typed);
+            plainHand.fill(typed);
             plain.find("form.form button.button").first().click();
             assertThat(plain.find("#echo").innerText()).contains("We read");
             assertThat(storedVerdicts(draw))
@@ -129,7 +134,7 @@ class PracticeBrowserTest {
 
     @Test
     void theInstructorSeesWhatWasTypedReadAndMeant() {
-        visitor.signInAs("fintan");
+        visitor.signInAs("esme");
         startDraw("weighing", 2);
         String typed = oracle.wrong(visitor.draw(), 0);
         type(typed);
@@ -143,13 +148,13 @@ class PracticeBrowserTest {
             for (int i = 0; i < count; i++) {
                 instructor.open("/cohorts");
                 instructor.find("main a[href^='/cohorts/']").nth(i).click();
-                if (instructor.find("a:has-text('Fintan Oake')").count() > 0) {
-                    instructor.find("a:has-text('Fintan Oake')").first().click();
+                if (instructor.find("a:has-text('Esme Tarrant')").count() > 0) {
+                    instructor.find("a:has-text('Esme Tarrant')").first().click();
                     break;
                 }
             }
             assertThat(instructor.find("main").innerText())
-                    .contains("Fintan Oake")
+                    .contains("Esme Tarrant")
                     .contains(typed);
         }
     }
@@ -167,18 +172,22 @@ class PracticeBrowserTest {
         visitor.open("/practice");
         visitor.page()
                 .evaluate(
-                        "([skill, level]) => { const f = document.querySelector(`form[action='/practice/${skill}/draw']`);"
-                                + " const i = document.createElement('input'); i.type = 'hidden'; i.name = 'level';"
-                                + " i.value = level; f.querySelectorAll('[name=level]').forEach(e => e.remove());"
-                                + " f.append(i); f.submit(); }",
+                        "([skill, level]) => { const f ="
+                            + " document.querySelector(`form[action='/practice/${skill}/draw']`); const i ="
+                            + " document.createElement('input'); i.type = 'hidden'; i.name = 'level'; i.value = level;"
+                            + " f.querySelectorAll('[name=level]').forEach(e => e.remove()); f.append(i); f.submit();"
+                            + " }",
                         new Object[] {skill, level});
-        visitor.page().waitForURL("**/practice/draws/**");
+        visitor.page().waitForURL("**/practice/**/*");
+        hand.pastExample();
+        hand.estimate();
     }
 
     private void type(String answer) {
         visitor.find("#answer").click();
         visitor.find("#answer").fill("");
         visitor.find("#answer").pressSequentially(answer);
+        visitor.find("input[name=sure][value=sure]").check();
     }
 
     private void handIn() {

@@ -15,6 +15,9 @@ final class Learner implements Runnable {
     private static final List<String> SKILLS =
             List.of("expansion", "stick-marks-straight", "stick-marks-tapered", "weighing");
 
+    /** A skill of the first stage, for those to whom the others are not open yet. */
+    private static final String OPEN_TO_ALL = "safe-handling";
+
     private final Browserless browser;
     private final Oracle oracle;
     private final Queue<Acknowledged> acknowledged;
@@ -42,6 +45,12 @@ final class Learner implements Runnable {
 
     private void practise(String skill) {
         Answer drawn = browser.post("/practice/" + skill + "/draw");
+        if (drawn.location().startsWith("/course/")) {
+            drawn = browser.post("/practice/" + OPEN_TO_ALL + "/draw");
+        }
+        while (drawn.location().startsWith("/practice/examples/")) {
+            drawn = browser.post(drawn.location() + "/seen");
+        }
         if (drawn.status() != 303) {
             throw new IllegalStateException("no draw: " + drawn);
         }
@@ -58,7 +67,8 @@ final class Learner implements Runnable {
         boolean right = turns.getAndIncrement() % 3 != 0;
         String typed = right ? oracle.right(draw, part - 1) : oracle.wrong(draw, part - 1);
         Answer told = browser.post(
-                address + "/answer", Map.of("part", Integer.toString(part), "answer", typed, "echoed", typed));
+                address + "/answer",
+                Map.of("part", Integer.toString(part), "answer", typed, "echoed", typed, "sure", "fairly"));
         if (told.status() != 303) {
             throw new IllegalStateException("“%s” was not taken: %s".formatted(typed, told));
         }

@@ -21,16 +21,23 @@ final class Learner {
     private final Drawings drawings;
 
     Learner(UUID id, DrawStore store, Drawings drawings) {
+        this(id, SignedIn.asPerson(id), store, drawings);
+    }
+
+    Learner(UUID id, Browserless browser, DrawStore store, Drawings drawings) {
         this.id = id;
-        this.browser = SignedIn.asPerson(id);
+        this.browser = browser;
         this.store = store;
         this.drawings = drawings;
     }
 
-    /** Presses "Practise" and comes to a draw. */
+    /** Presses "Practise" and comes to a draw, past the worked examples that have to be seen first. */
     UUID draw(String skill, int level) {
         Browserless.Answer answer = browser.post("/practice/" + skill + "/draw", Map.of("level", "" + level));
-        if (answer.status() != 303) {
+        while (answer.status() == 303 && answer.location().startsWith("/practice/examples/")) {
+            answer = browser.post(answer.location() + "/seen");
+        }
+        if (answer.status() != 303 || !answer.location().startsWith("/practice/draws/")) {
             throw new AssertionError("no draw: " + answer);
         }
         return UUID.fromString(answer.location().substring("/practice/draws/".length()));
@@ -44,7 +51,11 @@ final class Learner {
 
     /** A draw of one exercise with the numbers of one seed, as if chance had chosen them. */
     UUID drawOf(ExerciseTemplate template, long seed) {
-        StoredDraw draw = StoredDraw.fresh(id, drawings.fresh(template, seed), Instant.now());
+        return drawOf(template, seed, StoredDraw.Setting.PLAIN);
+    }
+
+    UUID drawOf(ExerciseTemplate template, long seed, StoredDraw.Setting setting) {
+        StoredDraw draw = StoredDraw.fresh(id, drawings.fresh(template, seed), Instant.now(), setting);
         store.open(id, template.skill(), template.level()).ifPresent(open -> store.close(id, open, Instant.now()));
         return store.add(draw, template.file().text()).orElseThrow();
     }
@@ -89,7 +100,12 @@ final class Learner {
     }
 
     Browserless.Answer post(UUID draw, int part, String typed, String echoed) {
+        return post(draw, part, typed, echoed, "fairly");
+    }
+
+    Browserless.Answer post(UUID draw, int part, String typed, String echoed, String sure) {
         Map<String, String> fields = new LinkedHashMap<>();
+        fields.put("sure", sure);
         fields.put("part", "" + (part + 1));
         fields.put("answer", typed);
         fields.put("echoed", echoed);

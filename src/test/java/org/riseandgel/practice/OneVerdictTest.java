@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -18,8 +19,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.course.CourseContent;
+import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.ExerciseTemplate;
+import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.platform.sql.Sql;
 
 /** Whatever is pressed twice, sent at once, or sent again: a part has one stored verdict and moves the standing once. */
@@ -138,8 +142,12 @@ class OneVerdictTest {
             StoredDraw after = bastian.stored(draw);
             Mark.Ending ending = after.isFinished() ? Mark.Ending.RIGHT : Mark.Ending.NOT_YET;
             StoredAnswer answer = after.answers().get(part);
-            expected = expected.after(
-                    new Mark(true, false, answer.answeredAt(), after.standing().lastDay(), new Mark.Draw(1, ending)));
+            expected = expected.after(new Mark(
+                    true,
+                    false,
+                    answer.answeredAt(),
+                    after.standing().lastDay(),
+                    new Mark.Draw(after.rung(), ending, 1)));
             assertThat(after.standing()).isEqualTo(expected);
         }
     }
@@ -150,16 +158,11 @@ class OneVerdictTest {
         StoredDraw stale = bastian.stored(draw);
         UUID other = bastian.freshDraw(beaker.skill(), 3);
         bastian.answer(other, 0, bastian.right(other));
-        StoredAnswer answer = bastian.stored(other).answers().get(0);
-        Standing after = stale.standing()
-                .after(new Mark(
-                        true,
-                        false,
-                        answer.answeredAt(),
-                        answer.answeredAt().atOffset(ZoneOffset.UTC).toLocalDate(),
-                        new Mark.Draw(2, Mark.Ending.RIGHT)));
+        ReadAnswer read = Answers.read(bastian.drawn(draw), 0, bastian.right(draw), DecimalMark.POINT);
+        Marking.At at = new Marking.At(Confidence.SURE, Instant.now(), DecimalMark.POINT, ZoneOffset.UTC, 1);
 
-        assertThat(store.store(stale, answer, after, true)).isFalse();
+        assertThat(store.store(Marking.marked(stale, bastian.drawn(draw), read, at)))
+                .isFalse();
 
         assertThat(bastian.stored(draw).answers()).isEmpty();
         assertThat(bastian.stored(draw).isFinished()).isFalse();

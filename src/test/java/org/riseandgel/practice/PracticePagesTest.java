@@ -52,11 +52,17 @@ class PracticePagesTest {
                 content.exercises().find("stick-marks-straight-beaker").orElseThrow(), seed++);
     }
 
+    /** One exercise of several parts. */
+    private UUID inParts() {
+        return anouk.drawOf(
+                content.exercises().find("stick-marks-straight-first-stick").orElseThrow(), seed++);
+    }
+
     private Standing standing() {
         return sql.first(
                         """
                         SELECT answers, right_answers, average, days, last_day, last_at, wrong_in_row, right_in_row,
-                               level, rung, run
+                               offered, rung, run, first_day, mastered_on, return_step, due_on, right_on_day, missed
                         FROM skill_standing WHERE person_id = ? AND skill = ?""",
                         DrawRows::standing,
                         anouk.id,
@@ -154,6 +160,7 @@ class PracticePagesTest {
                     .isNotEmpty()
                     .isEqualTo(page.select(".error-summary a").text());
             assertThat(page.select("input#answer").attr("value")).isEqualTo(typed);
+            assertThat(page.select("input[name=sure][checked]").attr("value")).isEqualTo("fairly");
             assertThat(page.select("input#answer").attr("aria-describedby")).contains("answer-error");
         }
         assertThat(answers(draw)).isZero();
@@ -176,7 +183,7 @@ class PracticePagesTest {
 
         Browserless.Answer changed = anouk.browser.post(
                 "/practice/draws/" + draw + "/answer",
-                Map.of("part", "1", "answer", "1 1/2 in", "echoed", "1 1/2 in", "change", "yes"));
+                Map.of("part", "1", "answer", "1 1/2 in", "echoed", "1 1/2 in", "change", "yes", "sure", "sure"));
         assertThat(changed.status()).isEqualTo(200);
         assertThat(changed.page().select("input#answer").attr("value")).isEqualTo("1 1/2 in");
         assertThat(changed.page().select("input#echoed").attr("value")).isEmpty();
@@ -210,7 +217,7 @@ class PracticePagesTest {
 
     @Test
     void partsAreAnsweredInOrderAndALaterOneIsNotShownBefore() {
-        UUID draw = anouk.freshDraw(SKILL, 1);
+        UUID draw = inParts();
         String later = anouk.drawn(draw).prompt(1, DecimalMark.POINT);
         assertThat(anouk.page(draw).body()).doesNotContain(later);
 
@@ -229,7 +236,7 @@ class PracticePagesTest {
 
     @Test
     void aWrongAnswerLeadsOnToTheNextPart() {
-        UUID draw = anouk.freshDraw(SKILL, 1);
+        UUID draw = inParts();
         String unit = anouk.openPart(draw).part().unit().symbol();
         Document verdict = anouk.answer(draw, 0, "987654 " + unit).follow().page();
         assertThat(verdict.select(".verdict")).hasSize(1);
@@ -262,12 +269,13 @@ class PracticePagesTest {
     void aHintKeepsWhatWasTypedAndTheAnswerDoesNotCount() {
         UUID draw = beaker();
         Standing before = standing();
-        Browserless.Answer hint =
-                anouk.browser.post("/practice/draws/" + draw + "/hint", Map.of("part", "1", "answer", "12,5 mm"));
+        Browserless.Answer hint = anouk.browser.post(
+                "/practice/draws/" + draw + "/hint", Map.of("part", "1", "answer", "12,5 mm", "sure", "guess"));
         assertThat(hint.status()).isEqualTo(303);
         Document page = hint.follow().page();
         assertThat(page.select("section[aria-labelledby=hints] li")).hasSize(1);
         assertThat(page.select("input#answer").attr("value")).isEqualTo("12,5 mm");
+        assertThat(page.select("input[name=sure][checked]").attr("value")).isEqualTo("guess");
 
         for (int i = 0; i < 10; i++) {
             anouk.browser.post("/practice/draws/" + draw + "/hint");
@@ -334,6 +342,11 @@ class PracticePagesTest {
                 "/practice/draws/" + draw + "/answer",
                 "/practice/draws/" + draw + "/hint",
                 "/practice/draws/" + draw + "/read",
+                "/practice/draws/" + draw + "/estimate",
+                "/practice/draws/" + draw + "/looked-at",
+                "/practice/mixed",
+                "/practice/examples/stick-marks-straight-beaker/look-up",
+                "/practice/examples/stick-marks-straight-beaker/seen",
                 "/practice/" + SKILL + "/draw")) {
             assertThat(anouk.browser.postWithoutToken(path, fields).status()).isBetween(400, 499);
         }

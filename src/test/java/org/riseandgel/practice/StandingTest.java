@@ -21,13 +21,13 @@ class StandingTest {
     private static final Instant MORNING = Instant.parse("2027-03-01T08:00:00Z");
 
     private static Mark mark(boolean right, boolean hinted, int day) {
-        return mark(right, hinted, day, 1, Mark.Ending.NOT_YET);
+        return mark(right, hinted, day, Rung.STEPS, Mark.Ending.NOT_YET);
     }
 
-    private static Mark mark(boolean right, boolean hinted, int day, int level, Mark.Ending ending) {
+    private static Mark mark(boolean right, boolean hinted, int day, Rung rung, Mark.Ending ending) {
         Instant at = MORNING.plusSeconds(86_400L * day);
         LocalDate date = at.atZone(ZoneOffset.UTC).toLocalDate();
-        return new Mark(right, hinted, at, date, new Mark.Draw(level, ending));
+        return new Mark(right, hinted, at, date, new Mark.Draw(rung, ending, 1));
     }
 
     private static Standing right(Standing from, int times, int day) {
@@ -88,10 +88,14 @@ class StandingTest {
     }
 
     @Test
-    void oneMissTakesMasteryAway() {
+    void oneMissTakesTheWordMasteredAwayButNotTheDayItWasReached() {
         Standing mastered = right(right(right(Standing.NONE, 2, 0), 2, 1), 2, 2);
         assertThat(mastered.state()).isEqualTo(SkillState.MASTERED);
-        assertThat(wrong(mastered, 1, 2).state()).isEqualTo(SkillState.GROWING);
+        assertThat(mastered.masteredOn()).isEqualTo(LocalDate.parse("2027-03-03"));
+        Standing missed = wrong(mastered, 1, 9);
+        assertThat(missed.state()).isEqualTo(SkillState.GROWING);
+        assertThat(missed.masteredOn()).isEqualTo(mastered.masteredOn());
+        assertThat(missed.firstDay()).isEqualTo(LocalDate.parse("2027-03-01"));
     }
 
     @Test
@@ -117,12 +121,12 @@ class StandingTest {
     void onlyTheEndOfADrawMovesTheLadder() {
         Standing halfWay = right(Standing.NONE, 5, 0);
         assertThat(halfWay.ladder()).isEqualTo(Ladder.FOOT);
-        Standing two = halfWay.after(mark(true, false, 0, 1, Mark.Ending.RIGHT))
-                .after(mark(true, false, 0, 1, Mark.Ending.RIGHT));
-        assertThat(two.ladder().level()).isEqualTo(2);
-        Standing down = two.after(mark(false, false, 0, 2, Mark.Ending.WRONG))
-                .after(mark(true, false, 0, 2, Mark.Ending.WRONG));
-        assertThat(down.ladder().level()).isEqualTo(1);
+        Standing two = halfWay.after(mark(true, false, 0, Rung.STEPS, Mark.Ending.RIGHT))
+                .after(mark(true, false, 0, Rung.STEPS, Mark.Ending.RIGHT));
+        assertThat(two.ladder().offered()).isEqualTo(Rung.PLAN);
+        Standing down = two.after(mark(false, false, 0, Rung.PLAN, Mark.Ending.WRONG))
+                .after(mark(true, false, 0, Rung.PLAN, Mark.Ending.WRONG));
+        assertThat(down.ladder().offered()).isEqualTo(Rung.STEPS);
     }
 
     @Property
@@ -145,7 +149,7 @@ class StandingTest {
                         Arbitraries.of(true, false),
                         Arbitraries.of(true, false),
                         Arbitraries.integers().between(0, 30),
-                        Arbitraries.integers().between(1, 3),
+                        Arbitraries.of(Rung.STEPS, Rung.PLAN, Rung.BARE, Rung.JOB),
                         Arbitraries.of(Mark.Ending.values()))
                 .as(StandingTest::mark)
                 .list();

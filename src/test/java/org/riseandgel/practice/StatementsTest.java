@@ -104,6 +104,12 @@ class StatementsTest {
                 "/practice/draws/" + draw,
                 "/practice/draws/" + draw + "?typed=5",
                 "/practice/draws/" + done + "?part=1",
+                "/practice/mixed",
+                "/practice/confidence",
+                "/practice/skills/weighing",
+                "/practice/examples/" + beaker.id(),
+                "/course",
+                "/course/04-whipping",
                 "/practice/answers",
                 "/practice/answers?skill=weighing")) {
             assertThat(celeste.browser.get(path).status()).as(path).isEqualTo(200);
@@ -112,6 +118,7 @@ class StatementsTest {
                 "/practice",
                 "/cohorts",
                 "/cohorts/" + DemoPeople.FIRST_COHORT,
+                "/people/" + DemoPeople.CELESTE + "/stages",
                 "/people/" + DemoPeople.CELESTE + "/answers",
                 "/people/" + DemoPeople.CELESTE + "/answers/" + done + "/1")) {
             assertThat(ines.get(path).status()).as(path).isEqualTo(200);
@@ -129,12 +136,21 @@ class StatementsTest {
 
     private Map<String, String> rows() {
         Map<String, String> rows = new TreeMap<>();
-        for (String table : List.of("exercise_version", "draw", "answer", "skill_standing", "lesson_read")) {
+        for (String table : List.of(
+                "exercise_version",
+                "draw",
+                "answer",
+                "skill_standing",
+                "exercise_standing",
+                "practice_session",
+                "worked_example_seen",
+                "stage_opened",
+                "lesson_read")) {
             rows.put(
                     table,
                     sql.first(
-                                    "SELECT count(*) || ' ' || coalesce(md5(string_agg(t::text, '|' ORDER BY t::text)), '')"
-                                            + " AS rows FROM " + table + " t",
+                                    "SELECT count(*) || ' ' || coalesce(md5(string_agg(t::text, '|' ORDER BY"
+                                            + " t::text)), '') AS rows FROM " + table + " t",
                                     row -> row.text("rows"))
                             .orElseThrow());
         }

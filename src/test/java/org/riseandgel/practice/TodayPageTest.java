@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
@@ -49,22 +50,41 @@ class TodayPageTest {
     @Test
     void anOpenDrawComesFirst() {
         UUID person = DemoPeople.ESME;
-        SignedIn.asPerson(person).post("/practice/rise-record/draw");
+        SignedIn.asPerson(person).post("/practice/rise-record/draw", Map.of("level", "2"));
         Document page = today(person);
         assertThat(next(page)).isEqualTo("Go on where you stopped");
         String draw = page.select("section[aria-labelledby=next] a.button").attr("href");
         assertThat(SignedIn.asPerson(person).get(draw).status()).isEqualTo(200);
         closeDraws(person);
-        assertThat(next(today(person))).startsWith("Practise: ");
+        assertThat(next(today(person)))
+                .as("what was begun on earlier days comes mixed")
+                .isEqualTo("Mixed practice");
     }
 
     @Test
-    void whoeverIsStuckIsSentToTheLessonFirst() {
+    void whoeverWasWrongThreeTimesIsSentToTheWorkedExampleFirst() {
         closeDraws(DemoPeople.CELESTE);
         Document page = today(DemoPeople.CELESTE);
         assertThat(next(page)).isEqualTo("Look at it again first");
         assertThat(page.select("section[aria-labelledby=next] a.button").attr("href"))
-                .startsWith("/course/");
+                .startsWith("/practice/examples/");
+    }
+
+    @Test
+    void whatIsDueIsNamed() {
+        closeDraws(DemoPeople.ESME);
+        Document page = today(DemoPeople.ESME);
+        assertThat(page.select("section[aria-labelledby=due] li").eachText()).contains("Weighing since today");
+    }
+
+    @Test
+    void whoeverWasSureAndWrongLooksAtThatFirst() {
+        closeDraws(DemoPeople.DARIUS);
+        Browserless darius = SignedIn.asPerson(DemoPeople.DARIUS);
+        Document page = darius.get("/today").page();
+        assertThat(next(page)).isEqualTo("Look at this first");
+        String why = page.select("section[aria-labelledby=next] a.button").attr("href");
+        assertThat(darius.get(why).page().select("#look-at").text()).isEqualTo("You were sure");
     }
 
     @Test
@@ -101,7 +121,10 @@ class TodayPageTest {
     }
 
     private int count(String which) {
-        return sql.first("SELECT count(*) AS n FROM answer WHERE " + which, row -> row.number("n"))
+        return sql.first(
+                        "SELECT count(*) AS n FROM answer WHERE person_id::text LIKE '00000000-0000-4000-8000-%' AND "
+                                + which,
+                        row -> row.number("n"))
                 .orElseThrow();
     }
 }

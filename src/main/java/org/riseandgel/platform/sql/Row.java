@@ -30,6 +30,12 @@ public final class Row {
         return at.getInt(column);
     }
 
+    /** The number in the column, or null. */
+    public Integer numberOrNull(String column) throws SQLException {
+        int value = at.getInt(column);
+        return at.wasNull() ? null : value;
+    }
+
     public long longNumber(String column) throws SQLException {
         return at.getLong(column);
     }
@@ -50,6 +56,12 @@ public final class Row {
 
     public boolean flag(String column) throws SQLException {
         return at.getBoolean(column);
+    }
+
+    /** The flag in the column, or null. */
+    public Boolean flagOrNull(String column) throws SQLException {
+        boolean value = at.getBoolean(column);
+        return at.wasNull() ? null : value;
     }
 
     /** The moment in the column, or null. */

@@ -2,6 +2,7 @@ package org.riseandgel.platform.time;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.riseandgel.platform.school.SchoolSettings;
@@ -22,6 +23,11 @@ public class SchoolTime {
     /** The day, such as 3 May 2027. */
     public String date(Instant moment) {
         return DATE.format(moment.atZone(school.zone()));
+    }
+
+    /** A day of the school's calendar, such as 3 May 2027. */
+    public String date(LocalDate day) {
+        return DATE.format(day);
     }
 
     /** The day and the time of day, such as 3 May 2027, 14:05. */
