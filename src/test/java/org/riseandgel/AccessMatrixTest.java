@@ -159,6 +159,12 @@ class AccessMatrixTest {
 
         MATRIX.put("GET /cohorts", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
+        MATRIX.put("GET /cohorts/{cohort}/progress.{format}", TEACHING);
+        MATRIX.put("GET /people/{person}/progress", TEACHING);
+        MATRIX.put("POST /people/{person}/progress/words", TEACHING);
+        MATRIX.put("GET /api/v1/cohorts", TEACHING);
+        MATRIX.put("GET /api/v1/cohorts/{cohort}/progress", TEACHING);
+        MATRIX.put("GET /api/v1/me/progress", APPRENTICES);
         MATRIX.put("GET /people/{person}/answers", TEACHING);
         MATRIX.put("GET /people/{person}/answers/{draw}/{part}", TEACHING);
         MATRIX.put("GET /people/{person}/stages", EnumSet.of(Who.INSTRUCTOR));

@@ -61,6 +61,21 @@ public class AnswerHistory {
         return new Page(lines.subList(0, Math.min(PAGE, lines.size())), lines.size() > PAGE);
     }
 
+    /** A slip and how often a person made it. */
+    public record SlipCount(String title, int times) {}
+
+    /** The slips that a person made, the most frequent first. */
+    public List<SlipCount> slips(UUID person, int most) {
+        return sql.list(
+                """
+                SELECT slip, count(*)::int AS times FROM answer WHERE person_id = ? AND slip IS NOT NULL
+                GROUP BY slip ORDER BY times DESC, slip LIMIT ?""",
+                row -> new SlipCount(
+                        Slip.byId(row.text("slip")).map(Slip::title).orElse(row.text("slip")), row.number("times")),
+                person,
+                most);
+    }
+
     private record Found(UUID draw, String exercise, String version, String skill, long seed, StoredAnswer answer) {}
 
     private static Found found(Row row) throws SQLException {
