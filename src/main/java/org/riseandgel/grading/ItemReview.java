@@ -109,9 +109,8 @@ final class ItemReview {
     }
 
     private static OptionalDouble discrimination(List<Seen> seen) {
-        List<Seen> withRest = seen.stream()
-                .filter(one -> !Double.isNaN(one.restShare()))
-                .toList();
+        List<Seen> withRest =
+                seen.stream().filter(one -> !Double.isNaN(one.restShare())).toList();
         return withRest.size() < FEWEST
                 ? OptionalDouble.empty()
                 : Correlation.pointBiserial(

@@ -64,8 +64,7 @@ class ItemReviews {
         Instant now = clock.instant();
         List<SetStore.Extension> extensions = sets.extensions(set.id());
         Map<UUID, Work> first = works.ofSet(set.id()).stream()
-                .filter(work -> !work.isOpen()
-                        || !now.isBefore(TryRule.closes(set, extensions, work.person())))
+                .filter(work -> !work.isOpen() || !now.isBefore(TryRule.closes(set, extensions, work.person())))
                 .collect(Collectors.toMap(
                         Work::person, work -> work, (one, other) -> one.nth() < other.nth() ? one : other));
         List<Work.Item> items =
@@ -111,6 +110,8 @@ class ItemReviews {
 
     /** Which slip explains an answer that is not right; empty when none does. */
     private static String slip(PartTold told) {
-        return told.mark().words().equals(Verdict.WRONG.title()) ? "" : told.mark().words();
+        return told.mark().words().equals(Verdict.WRONG.title())
+                ? ""
+                : told.mark().words();
     }
 }

@@ -91,9 +91,7 @@ public class ResultsApi {
                 .orElseThrow(NotFoundException::new);
         return new SetResults(
                 line(found),
-                results.rows(found).stream()
-                        .flatMap(row -> tries(row).stream())
-                        .toList());
+                results.rows(found).stream().flatMap(row -> tries(row).stream()).toList());
     }
 
     private SetLine line(GradedSet set) {
@@ -110,8 +108,8 @@ public class ResultsApi {
 
     private static List<TryLine> tries(Results.PersonRow row) {
         if (row.tries().isEmpty()) {
-            return List.of(new TryLine(
-                    row.id(), row.name(), row.signInName(), null, false, null, null, null, null, null));
+            return List.of(
+                    new TryLine(row.id(), row.name(), row.signInName(), null, false, null, null, null, null, null));
         }
         return row.tries().stream()
                 .map(one -> new TryLine(

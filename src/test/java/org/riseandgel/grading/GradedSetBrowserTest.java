@@ -71,7 +71,8 @@ class GradedSetBrowserTest {
             try (Visitor bastian = Visitor.at(base).signInAs("bastian")) {
                 begin(bastian, set);
             }
-            UUID second = works.of(UUID.fromString(set), DemoPeople.BASTIAN).get(0).id();
+            UUID second =
+                    works.of(UUID.fromString(set), DemoPeople.BASTIAN).get(0).id();
             assertThat(seeds(first)).isNotEqualTo(seeds(second));
             extend(ines, set);
             MutableClock.advance(Duration.ofHours(3));
@@ -153,11 +154,8 @@ class GradedSetBrowserTest {
     }
 
     private String typed(Work.Item item, int part, boolean wrong) {
-        DrawnPart asked =
-                ((DrawnNumbers) views.drawn(item)).part(part);
-        Rational value = wrong
-                ? asked.expected().times(Rational.of(37, 10))
-                : asked.expected();
+        DrawnPart asked = ((DrawnNumbers) views.drawn(item)).part(part);
+        Rational value = wrong ? asked.expected().times(Rational.of(37, 10)) : asked.expected();
         return value.toDecimal(5).toPlainString() + " " + asked.part().unit().symbol();
     }
 
@@ -171,14 +169,21 @@ class GradedSetBrowserTest {
         ines.open("/graded-sets/" + set);
         ines.page().click("summary:has-text('Give somebody more time')");
         ines.page().selectOption("#person", DemoPeople.BASTIAN.toString());
-        fill(ines.page(), "until", LocalDateTime.ofInstant(clock.instant(), school.zone()).plusHours(20));
+        fill(
+                ines.page(),
+                "until",
+                LocalDateTime.ofInstant(clock.instant(), school.zone()).plusHours(20));
         ines.page().fill("#extension-reason", "A family matter");
         ines.page().click("button:has-text('Give more time')");
-        assertThat(ines.find("main").innerText()).contains("The extension is given").contains("A family matter");
+        assertThat(ines.find("main").innerText())
+                .contains("The extension is given")
+                .contains("A family matter");
     }
 
     private static String row(Visitor ines, String name) {
-        return ines.find("table.board tbody tr:has-text('" + name + "')").first().innerText();
+        return ines.find("table.board tbody tr:has-text('" + name + "')")
+                .first()
+                .innerText();
     }
 
     private static void correct(Visitor ines) {
@@ -197,8 +202,11 @@ class GradedSetBrowserTest {
                 .waitForDownload(() -> ines.find("a[href$='/results.csv']").click());
         Download xlsx = ines.page()
                 .waitForDownload(() -> ines.find("a[href$='/results.xlsx']").click());
-        CSVFormat format =
-                CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).build();
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .build();
         try (CSVParser parser = CSVParser.parse(csv.path(), StandardCharsets.UTF_8, format);
                 InputStream in = Files.newInputStream(xlsx.path());
                 ReadableWorkbook book = new ReadableWorkbook(in)) {
@@ -220,7 +228,8 @@ class GradedSetBrowserTest {
             assertThat(byName.get("Bastian Quill").get("Points")).isEqualTo("1.5");
             assertThat(byName.get("Bastian Quill").get("Item 1")).isEqualTo("0.5");
             assertThat(byName.get("Celeste Marrow").get("Points")).isEmpty();
-            List<String> items = IntStream.rangeClosed(1, 2).mapToObj(n -> "Item " + n).toList();
+            List<String> items =
+                    IntStream.rangeClosed(1, 2).mapToObj(n -> "Item " + n).toList();
             assertThat(header).containsAll(items);
         }
     }
@@ -229,9 +238,7 @@ class GradedSetBrowserTest {
         if (one.equals(other)) {
             return true;
         }
-        return !one.isEmpty()
-                && !other.isEmpty()
-                && new BigDecimal(one).compareTo(new BigDecimal(other)) == 0;
+        return !one.isEmpty() && !other.isEmpty() && new BigDecimal(one).compareTo(new BigDecimal(other)) == 0;
     }
 
     /** The pages of sets on a phone, in both themes: axe finds nothing and nothing scrolls sideways. */
@@ -256,7 +263,10 @@ class GradedSetBrowserTest {
             try (Visitor celeste = Visitor.onPhone(base, theme).signInAs("celeste")) {
                 look(problems, celeste, "/set-work");
                 look(problems, celeste, href(celeste, "/set-work", "First look at foam"));
-                look(problems, celeste, ref(celeste, celeste.page().url().replaceFirst("^https?://[^/]+", ""), "a[href*='/tries/']"));
+                look(
+                        problems,
+                        celeste,
+                        ref(celeste, celeste.page().url().replaceFirst("^https?://[^/]+", ""), "a[href*='/tries/']"));
                 look(problems, celeste, celeste.page().url().replaceFirst("^https?://[^/]+", "") + "/items/1");
             }
             try (Visitor anouk = Visitor.onPhone(base, theme).signInAs("anouk")) {
@@ -280,6 +290,8 @@ class GradedSetBrowserTest {
     private static void look(SoftAssertions problems, Visitor visitor, String path) {
         visitor.open(path);
         problems.assertThat(visitor.barriers()).as("axe on %s", path).isEmpty();
-        problems.assertThat(visitor.scrollsSideways()).as("%s scrolls sideways", path).isFalse();
+        problems.assertThat(visitor.scrollsSideways())
+                .as("%s scrolls sideways", path)
+                .isFalse();
     }
 }

@@ -299,8 +299,7 @@ class GradedSetPagesTest {
         assertThat(works.of(set, DemoPeople.ANOUK)).hasSize(1);
         String right = anouk.right(work, 1, 0);
         String wrong = anouk.wrong(work, 1, 0);
-        List<Answer> handed =
-                atOnce(tabs, tab -> tab.answer(work, 1, 0, tabs.indexOf(tab) % 2 == 0 ? right : wrong));
+        List<Answer> handed = atOnce(tabs, tab -> tab.answer(work, 1, 0, tabs.indexOf(tab) % 2 == 0 ? right : wrong));
         assertThat(handed).allMatch(answer -> answer.status() == 303);
         assertThat(anouk.work(work).item(1).orElseThrow().answers())
                 .singleElement()
@@ -552,9 +551,7 @@ class GradedSetPagesTest {
                 .orElseThrow()
                 .password();
         return ines.browser
-                .post(
-                        "/account/tokens",
-                        Map.of("name", scope, "scope", scope, "days", "30", "password", password))
+                .post("/account/tokens", Map.of("name", scope, "scope", scope, "days", "30", "password", password))
                 .page()
                 .selectFirst("code.secret")
                 .text();

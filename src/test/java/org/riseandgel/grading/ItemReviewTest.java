@@ -52,9 +52,7 @@ class ItemReviewTest {
             Figures one = figures.get(item);
             assertThat(one.people()).isEqualTo(10);
             assertThat(one.facility()).as("item %d", item).isCloseTo(facility[item], within(1e-12));
-            assertThat(one.discrimination().orElseThrow())
-                    .as("item %d", item)
-                    .isCloseTo(itemRest[item], within(1e-6));
+            assertThat(one.discrimination().orElseThrow()).as("item %d", item).isCloseTo(itemRest[item], within(1e-6));
         }
         assertThat(figures.get(8).likely().low()).isCloseTo(0.236593, within(1e-6));
         assertThat(figures.get(8).likely().high()).isCloseTo(0.763407, within(1e-6));
