@@ -21,8 +21,7 @@ public class GradedResults {
     private final SchoolSettings school;
     private final Clock clock;
 
-    GradedResults(
-            SetStore sets, WorkStore works, PartViews parts, People people, SchoolSettings school, Clock clock) {
+    GradedResults(SetStore sets, WorkStore works, PartViews parts, People people, SchoolSettings school, Clock clock) {
         this.sets = sets;
         this.works = works;
         this.parts = parts;
@@ -52,7 +51,9 @@ public class GradedResults {
                 .filter(set -> office || mayBeSeen.contains(set.cohort()))
                 .map(set -> line(
                         set,
-                        tries.stream().filter(work -> work.set().equals(set.id())).toList(),
+                        tries.stream()
+                                .filter(work -> work.set().equals(set.id()))
+                                .toList(),
                         now))
                 .toList();
     }

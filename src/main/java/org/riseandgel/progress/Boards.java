@@ -58,7 +58,9 @@ public class Boards {
                             cohort,
                             List.of(stage),
                             rows.stream().map(row -> row.only(first, end)).toList(),
-                            words.stream().filter(word -> stage.has(word.skill())).toList());
+                            words.stream()
+                                    .filter(word -> stage.has(word.skill()))
+                                    .toList());
                 }
                 from = end;
             }
@@ -71,7 +73,8 @@ public class Boards {
                     cohort,
                     stages,
                     rows.stream()
-                            .filter(row -> words.stream().anyMatch(word -> word.person().equals(row.id())))
+                            .filter(row -> words.stream()
+                                    .anyMatch(word -> word.person().equals(row.id())))
                             .toList(),
                     words);
         }
@@ -130,8 +133,7 @@ public class Boards {
 
     /** The words a person needs now; of a person who may be seen. */
     List<Word> words(PersonView learner) {
-        Map<String, StandingView> own =
-                standings.of(List.of(learner.id())).getOrDefault(learner.id(), Map.of());
+        Map<String, StandingView> own = standings.of(List.of(learner.id())).getOrDefault(learner.id(), Map.of());
         List<Skill> skills = columns(content.current()).stream()
                 .flatMap(stage -> stage.skills().stream())
                 .toList();

@@ -68,8 +68,7 @@ public class CohortPages {
         return Stream.concat(
                         Stream.of(new Choice("", "All stages")),
                         board.stages().stream()
-                                .map(one -> new Choice(
-                                        String.valueOf(one.number()), one.number() + " " + one.title())))
+                                .map(one -> new Choice(String.valueOf(one.number()), one.number() + " " + one.title())))
                 .toList();
     }
 

@@ -102,9 +102,7 @@ public class PersonPages {
     @POST
     @Path("/words")
     public Response word(
-            @RestPath UUID person,
-            @RestForm @DefaultValue("") String skill,
-            @RestForm @DefaultValue("") String note) {
+            @RestPath UUID person, @RestForm @DefaultValue("") String skill, @RestForm @DefaultValue("") String note) {
         PersonView seen = seen(person);
         Optional<Boards.Word> needed = boards.words(seen).stream()
                 .filter(word -> word.skill().equals(skill))
@@ -114,7 +112,9 @@ public class PersonPages {
         }
         if (note.strip().length() > LONGEST_NOTE) {
             Problem tooLong = new Problem(
-                    "note-" + skill, "The note has %d characters; at most 1,000 fit.".formatted(note.strip().length()));
+                    "note-" + skill,
+                    "The note has %d characters; at most 1,000 fit."
+                            .formatted(note.strip().length()));
             return Response.status(422)
                     .entity(Templates.person(progress(seen), skill, note, "", List.of(tooLong)))
                     .build();

@@ -45,7 +45,12 @@ public class ProgressApi {
     /** One person with the skills that were begun. */
     @Schema(name = "PersonProgress")
     public record PersonLine(
-            UUID person, String name, String signInName, Instant lastAnswerAt, List<String> needsAWord, List<SkillLine> skills) {}
+            UUID person,
+            String name,
+            String signInName,
+            Instant lastAnswerAt,
+            List<String> needsAWord,
+            List<SkillLine> skills) {}
 
     /** A standing in a skill. */
     @Schema(name = "SkillProgress")

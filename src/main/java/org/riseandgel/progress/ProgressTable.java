@@ -46,9 +46,10 @@ final class ProgressTable {
             cells.add(cell.rightAnswers());
             cells.add(cell.days());
             cells.add(cell.wrongInRow());
-            cells.add(cell.lastAt() == null
-                    ? null
-                    : cell.lastAt().truncatedTo(ChronoUnit.SECONDS).toString());
+            cells.add(
+                    cell.lastAt() == null
+                            ? null
+                            : cell.lastAt().truncatedTo(ChronoUnit.SECONDS).toString());
             cells.add(text(cell.masteredOn()));
             cells.add(text(cell.returns().dueOn()));
             rows.add(cells);

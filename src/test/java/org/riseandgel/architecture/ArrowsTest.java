@@ -43,7 +43,9 @@ class ArrowsTest {
         arrows.put("practice", List.of("course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("grading", List.of("course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("clearance", List.of("course", "exercise", "core", "platform", "account"));
-        arrows.put("progress", List.of("practice", "grading", "course", "exercise", "bench", "core", "platform", "account"));
+        arrows.put(
+                "progress",
+                List.of("practice", "grading", "course", "exercise", "bench", "core", "platform", "account"));
         return arrows;
     }
 

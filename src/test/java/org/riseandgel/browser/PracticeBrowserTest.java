@@ -173,10 +173,10 @@ class PracticeBrowserTest {
         visitor.page()
                 .evaluate(
                         "([skill, level]) => { const f ="
-                            + " document.querySelector(`form[action='/practice/${skill}/draw']`); const i ="
-                            + " document.createElement('input'); i.type = 'hidden'; i.name = 'level'; i.value = level;"
-                            + " f.querySelectorAll('[name=level]').forEach(e => e.remove()); f.append(i); f.submit();"
-                            + " }",
+                                + " document.querySelector(`form[action='/practice/${skill}/draw']`); const i ="
+                                + " document.createElement('input'); i.type = 'hidden'; i.name = 'level'; i.value = level;"
+                                + " f.querySelectorAll('[name=level]').forEach(e => e.remove()); f.append(i); f.submit();"
+                                + " }",
                         new Object[] {skill, level});
         visitor.page().waitForURL("**/practice/**/*");
         hand.pastExample();
