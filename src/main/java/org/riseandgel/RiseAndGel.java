@@ -5,7 +5,9 @@ import io.quarkus.runtime.ApplicationLifecycleManager;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import org.riseandgel.clearance.ledger.VerifyCommand;
 import org.riseandgel.platform.database.DatabaseFailure;
 import org.riseandgel.platform.start.EarlySettings;
 import org.riseandgel.platform.start.ListenRule;
@@ -26,6 +28,10 @@ public final class RiseAndGel {
             // The build runs the program for a moment to see which classes it loads; no data is wanted for that.
             Quarkus.run(args);
             return;
+        }
+        if (args.length > 0 && args[0].equals(VerifyCommand.NAME)) {
+            List<String> files = List.of(args).subList(1, args.length);
+            System.exit(VerifyCommand.run(files, System.out, System.err));
         }
         Storage storage = new Storage();
         Runtime.getRuntime().addShutdownHook(new Thread(() -> closeLast(storage), "close the data"));

@@ -3,7 +3,10 @@ package org.riseandgel.account;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.TypedQuery;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.account.store.CohortMemberRepository;
@@ -34,6 +37,18 @@ public class People {
     /** The person with this id, also when disabled. */
     public Optional<PersonView> find(UUID person) {
         return persons.withRoles(person).map(People::view);
+    }
+
+    /** The display names of some people; whom the school does not know is left out. */
+    public Map<UUID, String> names(Collection<UUID> people) {
+        Map<UUID, String> names = new HashMap<>();
+        if (!people.isEmpty()) {
+            entities.createQuery("select p.id, p.displayName from PersonEntity p where p.id in :people", Object[].class)
+                    .setParameter("people", people)
+                    .getResultList()
+                    .forEach(row -> names.put((UUID) row[0], (String) row[1]));
+        }
+        return names;
     }
 
     /** The open cohorts that this person teaches, by name. */

@@ -37,6 +37,7 @@ public final class Catalogue {
                 new RunGelClock(),
                 new PlanBake(),
                 new WeighPiece(),
+                new CompareWater(),
                 new CompareThickness(),
                 new ConvertShrinkage(),
                 new CostPiece(),

@@ -88,6 +88,11 @@ public final class CompareThickness implements Calculation {
                 () -> Length.ofMillimetres(known.inMillimetres() * timesAsLong),
                 "Four times as long dries twice the thickness, not four times.");
         work.slip(
+                Slip.DOUBLED_FOR_SQUARED,
+                THICKNESS_FOR_TIME,
+                () -> Length.ofMillimetres(known.inMillimetres() * timesAsLong / 2),
+                "A square root is not a half: it is the number that gives the other when taken times itself.");
+        work.slip(
                 Slip.RATIO_TURNED_ROUND,
                 THICKNESS_FOR_TIME,
                 () -> ThicknessTime.thicknessFor(Ratio.of(1 / timesAsLong), known),

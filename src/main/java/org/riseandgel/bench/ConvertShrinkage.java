@@ -144,6 +144,12 @@ public final class ConvertShrinkage implements Calculation {
                 SCULPT_LENGTH,
                 () -> right.pieceFrom(piece),
                 "The sculpt is larger than the piece: divide by what is left.");
+        work.slip(
+                Slip.WRONG_WHOLE,
+                SCULPT_LENGTH,
+                () -> Length.ofMillimetres(
+                        piece.inMillimetres() * (1 + right.ofSculpt().asFraction())),
+                "The shrinkage counts on the sculpt, not on the piece: divide by what is left.");
         return right.ofSculpt();
     }
 
@@ -168,6 +174,12 @@ public final class ConvertShrinkage implements Calculation {
                 PIECE_LENGTH,
                 () -> right.sculptFor(sculpt),
                 "The piece is smaller than the sculpt: multiply by what is left.");
+        work.slip(
+                Slip.LOST_FOR_LEFT,
+                PIECE_LENGTH,
+                () -> Length.ofMillimetres(
+                        sculpt.inMillimetres() * right.ofSculpt().asFraction()),
+                "That is how much shorter the piece is, not how long.");
         return right.ofSculpt();
     }
 

@@ -209,6 +209,9 @@ public final class PlanFilling implements Calculation {
                 SCOOPS,
                 () -> Ratio.of(right.foam().inMillilitres() * right.largest().inMillilitres()));
         work.slip(Slip.MULTIPLIED_FOR_DIVIDED, PACE, () -> TimeSpan.ofSeconds(filling.inSeconds() * right.count()));
+        TimeSpan toTheEnd = TimeSpan.ofMinutes(filling.inMinutes() + minutes(given, RESERVE));
+        work.slip(Slip.RESERVE_LEFT_OUT, FILLING, () -> toTheEnd);
+        work.slip(Slip.RESERVE_LEFT_OUT, PACE, () -> right.pace(toTheEnd));
         work.slip(
                 Slip.RATIO_TURNED_ROUND,
                 PACE,

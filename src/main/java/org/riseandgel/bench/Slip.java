@@ -44,10 +44,16 @@ public enum Slip {
     GAIN_FOR_RATIO("gain-for-ratio", "Gain taken for ratio", "A ratio of 3 is three times the liquid, a gain of two."),
     OVERFILL_LEFT_OUT("overfill-left-out", "Overfill left out", "The mold needs more foam than its cavity holds."),
     BOWL_LOSS_LEFT_OUT("bowl-loss-left-out", "Bowl loss left out", "Some foam always stays in the bowl."),
+    RESERVE_LEFT_OUT(
+            "reserve-left-out", "Time in hand left out", "A gel time is a forecast: what is kept in hand comes off."),
     SALT_FOR_FLUORIDE("salt-for-fluoride", "Salt taken for fluoride", "Only part of the salt's mass is fluoride."),
     DISPERSION_FOR_DRY("dispersion-for-dry", "Dispersion taken for dry salt", "Only part of a dispersion is salt."),
     WRONG_WHOLE("wrong-whole", "Percent of the wrong whole", "A percentage counts on what it was taken of."),
     SQUARE_LEFT_OUT("square-left-out", "Square left out", "Twice as thick takes four times as long, not twice."),
+    DOUBLED_FOR_SQUARED(
+            "doubled-for-squared", "Doubled instead of squared", "A square is a number times itself, not times two."),
+    LOST_FOR_LEFT(
+            "lost-for-left", "What is lost taken for what is left", "What is lost must still come off the whole."),
     DOSE_LEFT_OUT("dose-left-out", "Dose left out", "More gelling agent gels sooner, less gels later."),
     TEMPERATURE_LEFT_OUT("temperature-left-out", "Temperature left out", "Cold foam gels later, warm foam sooner."),
     COLD_FOR_WARM("cold-for-warm", "Cold and warm turned round", "Cold foam gels later, not sooner."),

@@ -74,6 +74,7 @@ final class ThicknessWork {
         double times = given.get(THICKNESS, Length.class).inMillimetres()
                 / given.get(KNOWN_THICKNESS, Length.class).inMillimetres();
         work.slip(Slip.SQUARE_LEFT_OUT, result, () -> TimeSpan.ofSeconds(known.inSeconds() * times));
+        work.slip(Slip.DOUBLED_FOR_SQUARED, result, () -> TimeSpan.ofSeconds(known.inSeconds() * times * 2));
         work.slip(
                 Slip.RATIO_TURNED_ROUND,
                 result,

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.riseandgel.bench.Calculation;
 import org.riseandgel.bench.Catalogue;
 import org.riseandgel.bench.Given;
+import org.riseandgel.bench.Outcome;
 import org.riseandgel.core.quantity.OutOfRangeException;
 
 /** Reads a worked block and works it once, so that whatever is wrong with it is found when the lesson is loaded. */
@@ -59,7 +60,8 @@ final class WorkedReader {
         }
         Worked worked = new Worked(name, title, story, catalogue, calculation, given.get(), shown);
         try {
-            worked.run();
+            Outcome outcome = worked.run();
+            shown.forEach(outcome::told);
             return Optional.of(worked);
         } catch (OutOfRangeException impossible) {
             problem("inputs", "cannot be worked: " + impossible.getMessage());

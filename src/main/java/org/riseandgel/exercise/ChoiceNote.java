@@ -11,10 +11,4 @@ package org.riseandgel.exercise;
  * @param why why it is so
  */
 public record ChoiceNote(
-        String mark,
-        String text,
-        MatchTemplate.Picture picture,
-        String yours,
-        String right,
-        boolean agrees,
-        String why) {}
+        String mark, String text, Picture picture, String yours, String right, boolean agrees, String why) {}

@@ -7,23 +7,28 @@ import java.util.List;
  *
  * @param kind the kind of exercise by its name in files
  * @param instruction how it is answered
+ * @param picture the drawing that is asked about, or null
  * @param rows what is shown, in the order shown
  * @param entries what can be chosen for a row; empty where the rows themselves are chosen
  */
-public record ChoiceView(String kind, String instruction, List<Row> rows, List<Entry> entries) {
+public record ChoiceView(String kind, String instruction, Picture picture, List<Row> rows, List<Entry> entries) {
     public ChoiceView {
         rows = List.copyOf(rows);
         entries = List.copyOf(entries);
     }
 
     /** One thing shown: its letter or number on the page, its words, and its drawing, or null. */
-    public record Row(String mark, String text, MatchTemplate.Picture picture) {}
+    public record Row(String mark, String text, Picture picture) {}
 
     /** Something that can be chosen for a row: its letter or number, and its words, which may be the same. */
     public record Entry(String mark, String text) {}
 
     static ChoiceView of(ExerciseKind kind, List<Row> rows, List<Entry> entries) {
-        return new ChoiceView(kind.id(), kind.instruction(), rows, entries);
+        return new ChoiceView(kind.id(), kind.instruction(), null, rows, entries);
+    }
+
+    ChoiceView about(Picture drawing) {
+        return new ChoiceView(kind, instruction, drawing, rows, entries);
     }
 
     /** Whether exactly one row is chosen. */

@@ -21,12 +21,13 @@ public record DrawnOptions(OptionsTemplate template, long seed, List<Option> sho
     @Override
     public ChoiceView view() {
         return ChoiceView.of(
-                template.kind(),
-                IntStream.range(0, shown.size())
-                        .mapToObj(place -> new ChoiceView.Row(
-                                Places.letter(place), shown.get(place).text(), null))
-                        .toList(),
-                List.of());
+                        template.kind(),
+                        IntStream.range(0, shown.size())
+                                .mapToObj(place -> new ChoiceView.Row(
+                                        Places.letter(place), shown.get(place).text(), null))
+                                .toList(),
+                        List.of())
+                .about(template.picture().orElse(null));
     }
 
     @Override

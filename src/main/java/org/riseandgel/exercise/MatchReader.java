@@ -1,25 +1,20 @@
 package org.riseandgel.exercise;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.riseandgel.exercise.MatchTemplate.Pair;
-import org.riseandgel.exercise.MatchTemplate.Picture;
 
-/** Reads what exercises have in which things are matched, and keeps the figures they show with their text. */
+/** Reads what exercises have in which things are matched. */
 final class MatchReader {
     private static final int FEWEST = 3;
     private static final int MOST = 10;
-    private static final int LONGEST_ALT = 500;
 
-    private final FigureShelf figures;
-    private final Map<String, String> used = new LinkedHashMap<>();
+    private final PictureReader pictures;
 
     MatchReader(FigureShelf figures) {
-        this.figures = figures;
+        this.pictures = new PictureReader(figures);
     }
 
     Optional<ExerciseTemplate> read(ExerciseTemplate.Head head, Fields root) {
@@ -37,36 +32,16 @@ final class MatchReader {
             root.problem("Has only %d different right sides; give at least %d, in pairs or others."
                     .formatted(rights, FEWEST));
         }
-        return Optional.of(new MatchTemplate(withFigures(head), pairs, others, shown));
+        return Optional.of(new MatchTemplate(pictures.withFigures(head), pairs, others, shown));
     }
 
     private Pair pair(Fields fields) {
         fields.only("figure", "alt", "left", "right", "why");
         return new Pair(
                 ChoiceFields.text(fields, "left", ChoiceFields.LONGEST_TEXT),
-                picture(fields),
+                pictures.read(fields),
                 ChoiceFields.text(fields, "right", ChoiceFields.LONGEST_TEXT),
                 ChoiceFields.text(fields, "why", HeadReader.LONGEST_LINE));
-    }
-
-    private Optional<Picture> picture(Fields fields) {
-        Optional<Field> file = fields.find("figure");
-        if (file.isEmpty()) {
-            fields.find("alt")
-                    .ifPresent(field -> field.problem("Describes a figure, but none is named; write “figure: …”."));
-            return Optional.empty();
-        }
-        String alt = ChoiceFields.text(fields, "alt", LONGEST_ALT);
-        return file.get().text(ChoiceFields.LONGEST_SLIP).flatMap(name -> {
-            if (!figures.has(name)) {
-                file.get()
-                        .problem("There is no %s beside the exercise; the figures there are %s."
-                                .formatted(name, figures.names()));
-            } else {
-                used.put(name, figures.text(name));
-            }
-            return figures.figure(name).map(figure -> new Picture(figure, alt));
-        });
     }
 
     private static List<String> others(Fields root, List<Pair> pairs) {
@@ -81,21 +56,5 @@ final class MatchReader {
             });
         }
         return others;
-    }
-
-    private ExerciseTemplate.Head withFigures(ExerciseTemplate.Head head) {
-        String text = new KeptText(head.file().text(), used).joined();
-        return new ExerciseTemplate.Head(
-                new SourceFile(head.file().path(), text),
-                Version.of(text),
-                head.id(),
-                head.title(),
-                head.skill(),
-                head.level(),
-                head.critical(),
-                head.objectives(),
-                head.story(),
-                head.hints(),
-                head.source());
     }
 }

@@ -25,9 +25,6 @@ public record MatchTemplate(Head head, List<Pair> pairs, List<String> others, in
      */
     public record Pair(String left, Optional<Picture> figure, String right, String why) {}
 
-    /** A drawing with the words that say the same. */
-    public record Picture(Figure figure, String alt) {}
-
     @Override
     public ExerciseKind kind() {
         return ExerciseKind.MATCH;

@@ -13,7 +13,8 @@ final class OptionsReader {
 
     private OptionsReader() {}
 
-    static Optional<ExerciseTemplate> read(ExerciseTemplate.Head head, ExerciseKind kind, Fields root) {
+    static Optional<ExerciseTemplate> read(
+            ExerciseTemplate.Head head, ExerciseKind kind, Fields root, FigureShelf figures) {
         ChoiceFields.noBraces(root);
         List<Fields> groups = ChoiceFields.groups(root, "options", FEWEST, MOST);
         List<Option> options = new ArrayList<>();
@@ -23,7 +24,9 @@ final class OptionsReader {
         if (!options.isEmpty()) {
             count(kind, options, root.find("options").orElseThrow());
         }
-        return Optional.of(new OptionsTemplate(head, kind, options, shown));
+        PictureReader pictures = new PictureReader(figures);
+        Optional<Picture> picture = pictures.read(root);
+        return Optional.of(new OptionsTemplate(pictures.withFigures(head), kind, picture, options, shown));
     }
 
     private static Option option(Fields fields) {

@@ -2,14 +2,17 @@ package org.riseandgel.exercise;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One or several right options among others.
  *
+ * @param picture the drawing that is asked about, if there is one
  * @param options in the order of the file
  * @param shown how many of them a draw shows
  */
-public record OptionsTemplate(Head head, ExerciseKind kind, List<Option> options, int shown) implements ChoiceTemplate {
+public record OptionsTemplate(Head head, ExerciseKind kind, Optional<Picture> picture, List<Option> options, int shown)
+        implements ChoiceTemplate {
     public OptionsTemplate {
         options = List.copyOf(options);
     }

@@ -11,9 +11,11 @@ import org.riseandgel.core.quantity.Unit;
  * who is to answer this draw.
  *
  * @param seed the seed that gives just this draw
+ * @param picture the drawing that is asked about, or null
  * @param given the steps that are shown complete from the start
  */
-public record SolvedView(long seed, String story, List<WorkingLine> given, List<SolvedPart> parts, List<String> hints) {
+public record SolvedView(
+        long seed, String story, Picture picture, List<WorkingLine> given, List<SolvedPart> parts, List<String> hints) {
     public SolvedView {
         given = List.copyOf(given);
         parts = List.copyOf(parts);
@@ -58,7 +60,13 @@ public record SolvedView(long seed, String story, List<WorkingLine> given, List<
                 slips(choice),
                 List.of(),
                 choice.notes(choice.right()));
-        return new SolvedView(choice.seed(), choice.story(mark), List.of(), List.of(part), choice.hints(mark));
+        return new SolvedView(
+                choice.seed(),
+                choice.story(mark),
+                choice.view().picture(),
+                List.of(),
+                List.of(part),
+                choice.hints(mark));
     }
 
     private static SolvedView numbers(DrawnNumbers drawn, DecimalMark mark) {
@@ -83,7 +91,7 @@ public record SolvedView(long seed, String story, List<WorkingLine> given, List<
                         .map(ref -> Working.step(drawn, ref).orElseThrow())
                         .toList(),
                 mark);
-        return new SolvedView(drawn.seed(), drawn.story(mark), given, parts, drawn.hints(mark));
+        return new SolvedView(drawn.seed(), drawn.story(mark), null, given, parts, drawn.hints(mark));
     }
 
     private static String rounded(DrawnPart part, Rational value, DecimalMark mark) {

@@ -17,8 +17,8 @@ public final class TemplateLoader {
     private static final List<String> AT_END = List.of("hints", "source");
     private static final Map<ExerciseKind, List<String>> OF_KIND = Map.of(
             ExerciseKind.NUMERIC, List.of("draw", "work", "conditions", "ask", "slips", "given-steps"),
-            ExerciseKind.CHOOSE_ONE, List.of("shown", "options"),
-            ExerciseKind.CHOOSE_ALL, List.of("shown", "options"),
+            ExerciseKind.CHOOSE_ONE, List.of("figure", "alt", "shown", "options"),
+            ExerciseKind.CHOOSE_ALL, List.of("figure", "alt", "shown", "options"),
             ExerciseKind.PUT_IN_ORDER, List.of("shown", "steps"),
             ExerciseKind.MATCH, List.of("shown", "pairs", "others"));
 
@@ -65,7 +65,7 @@ public final class TemplateLoader {
             ExerciseKind kind, ExerciseTemplate.Head head, Fields root, FigureShelf figures) {
         return switch (kind) {
             case NUMERIC -> Optional.of(new NumericReader(catalogue).read(head, root));
-            case CHOOSE_ONE, CHOOSE_ALL -> OptionsReader.read(head, kind, root);
+            case CHOOSE_ONE, CHOOSE_ALL -> OptionsReader.read(head, kind, root, figures);
             case PUT_IN_ORDER -> OrderReader.read(head, root);
             case MATCH -> new MatchReader(figures).read(head, root);
         };

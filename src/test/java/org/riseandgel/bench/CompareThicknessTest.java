@@ -28,6 +28,16 @@ class CompareThicknessTest {
         assertThat(wrong(outcome, Slip.SQUARE_LEFT_OUT, "timeForThickness")).isCloseTo(6 * 3600, within(1e-6));
         assertThat(wrong(outcome, Slip.SQUARE_LEFT_OUT, "thicknessForTime")).isCloseTo(120, within(1e-9));
         assertThat(wrong(outcome, Slip.RATIO_TURNED_ROUND, "thicknessForTime")).isCloseTo(15, within(1e-9));
+        // 4 h × 1.5 × 2; half of 4 is 2, which the root of 4 is too, so that slip cannot be told here
+        assertThat(wrong(outcome, Slip.DOUBLED_FOR_SQUARED, "timeForThickness")).isCloseTo(12 * 3600, within(1e-6));
+        assertThat(outcome.slipsOf("thicknessForTime")).noneMatch(slip -> slip.slip() == Slip.DOUBLED_FOR_SQUARED);
+    }
+
+    @Test
+    void halfIsNoRoot() {
+        Outcome outcome = catalogue.run(compare, given.with("time", TimeSpan.ofHours(36)));
+        // 36 ÷ 4 = 9, half of it 4.5, × 30 mm; the root would be 3
+        assertThat(wrong(outcome, Slip.DOUBLED_FOR_SQUARED, "thicknessForTime")).isCloseTo(135, within(1e-9));
     }
 
     @Test

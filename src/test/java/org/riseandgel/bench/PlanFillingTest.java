@@ -47,6 +47,9 @@ class PlanFillingTest {
         assertThat(wrong(outcome, Slip.OVERFILL_LEFT_OUT, "timePerScoop")).isCloseTo(13.846, within(1e-3));
         assertThat(wrong(outcome, Slip.MULTIPLIED_FOR_DIVIDED, "timePerScoop")).isCloseTo(2700, within(1e-6));
         assertThat(wrong(outcome, Slip.MULTIPLIED_FOR_DIVIDED, "scoops")).isCloseTo(54_000, within(1e-6));
+        // 3 + 2 = 5 min, ÷ 15 = 20 s
+        assertThat(wrong(outcome, Slip.RESERVE_LEFT_OUT, "fillTime")).isCloseTo(300, within(1e-9));
+        assertThat(wrong(outcome, Slip.RESERVE_LEFT_OUT, "timePerScoop")).isCloseTo(20, within(1e-9));
         SlipsApart.check(plan, outcome);
     }
 

@@ -20,6 +20,7 @@ import org.riseandgel.core.drying.BakePlan;
 import org.riseandgel.core.drying.DryingCurve;
 import org.riseandgel.core.drying.PieceWeighing;
 import org.riseandgel.core.drying.SlabDrying;
+import org.riseandgel.core.drying.WaterLeft;
 import org.riseandgel.core.drying.WeighBack;
 import org.riseandgel.core.gel.GelClock;
 import org.riseandgel.core.gel.GelForecast;
@@ -83,6 +84,7 @@ final class FormulaExamples {
         all.put("gel-forecast", FormulaExamples::gelForecast);
         all.put("gel-clock", FormulaExamples::gelClock);
         all.put("weigh-back", FormulaExamples::weighBack);
+        all.put("water-left", FormulaExamples::waterLeft);
         all.put("bake-plan", FormulaExamples::bakePlan);
         all.put("slab", FormulaExamples::slab);
         all.put("fluoride-content", FormulaExamples::fluorideContent);
@@ -192,6 +194,12 @@ final class FormulaExamples {
                 Mass.ofGrams(curve.dryGrams(0.9).value()),
                 "hours",
                 curve.timeTo(page.number("shareLeft"), 0.9).middle());
+    }
+
+    private static Map<String, Object> waterLeft(FormulaPage.Example page) {
+        WaterLeft water = new WaterLeft(
+                page.quantity("first", Mass.class), page.quantity("now", Mass.class), page.quantity("dry", Mass.class));
+        return Map.of("left", water.left(), "share", water.shareLeft());
     }
 
     private static Map<String, Object> bakePlan(FormulaPage.Example page) {

@@ -32,6 +32,33 @@ class BrokenCourseTest {
                 .anyMatch(problem -> problem.endsWith("“school” stands for the school itself; choose another name."));
     }
 
+    /** With the foam gelled before the mold is shut there is no time to spare, and nothing to show for it. */
+    @Test
+    void aResultThatTheInputsDoNotTellIsReported() {
+        assertThat(SampleCourse.sound()
+                        .changed(
+                                LESSON,
+                                """
+                                calculation: foam-density
+                                title: One cup of foam
+                                story: A troll's cheek.
+                                inputs:
+                                  emptyCup: 8.4 g
+                                  fullCup: 33.9 g
+                                  cupVolume: 100 mL
+                                  liquidDensity: 1.02 g/mL
+                                results: [foamDensity, expansion]
+                                """,
+                                """
+                                calculation: gel-clock
+                                title: A warm room
+                                inputs: { temperature: 35 °C }
+                                results: [slack]
+                                """)
+                        .problems())
+                .anyMatch(problem -> problem.endsWith("Cannot be worked: slack cannot be told from these numbers."));
+    }
+
     static Stream<Arguments> mistakes() {
         return Stream.of(
                 mistake(LESSON, "title: Rising\n", "", 2, "title: Is missing; write “title: …”."),

@@ -33,8 +33,11 @@ import org.riseandgel.exercise.WrongAnswer;
 class NothingLeaksTest {
     private static final int SEEDS = 2;
 
-    /** Numbers that stand on these pages whatever is asked: an example answer, minutes until the sign-in ends, a delay. */
-    private static final String OF_EVERY_PAGE = " 12 30 400 ";
+    /**
+     * Numbers that stand on these pages whatever is asked: an example answer, minutes until the sign-in ends, a
+     * delay; and the status among the headers.
+     */
+    private static final String OF_EVERY_PAGE = " 12 30 400 200 ";
 
     @Inject
     DrawStore store;

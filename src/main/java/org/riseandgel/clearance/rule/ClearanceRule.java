@@ -95,6 +95,11 @@ public final class ClearanceRule {
                 .isPresent();
     }
 
+    /** Whether somebody may train, observe or decide at an instant. */
+    public boolean isQualified(UUID person, Act act, Instant at) {
+        return history.isReadable() && new Qualifications(history).holds(person, act, at);
+    }
+
     /** Since when a scope is suspended for a question; empty when it is not. */
     List<Instant> suspendedSince(Question question, Scope scope, Instant at) {
         Limits limits = new Limits();

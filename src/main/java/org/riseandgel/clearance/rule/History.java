@@ -22,18 +22,20 @@ public final class History {
     private final List<Event> events;
     private final Days days;
     private final Ages ages;
+    private final boolean trusted;
     private final boolean readable;
     private final Map<UUID, Fact<?>> byId = new HashMap<>();
     private final Map<UUID, List<Fact<?>>> byPerson = new HashMap<>();
     private final List<Fact<?>> aboutNobody = new ArrayList<>();
     private final Map<UUID, Scope> scopes = new HashMap<>();
 
-    private History(List<Event> events, Days days, Ages ages) {
+    private History(List<Event> events, Days days, Ages ages, boolean trusted) {
         this.events = events;
         this.days = days;
         this.ages = ages;
         Corrections corrections = Corrections.of(events);
-        this.readable = corrections.areSound();
+        this.trusted = trusted;
+        this.readable = trusted && corrections.areSound();
         corrections.facts().stream().sorted(AS_HAPPENED).forEach(this::keep);
     }
 
@@ -45,14 +47,19 @@ public final class History {
      * @param ages what is known of ages
      */
     public static History of(Collection<Event> events, ZoneId zone, Ages ages) {
-        return new History(List.copyOf(events), new Days(zone), ages);
+        return new History(List.copyOf(events), new Days(zone), ages, true);
+    }
+
+    /** A register that could not be read: nobody is cleared and nothing can be decided. */
+    public static History unreadable(ZoneId zone) {
+        return new History(List.of(), new Days(zone), Ages.unknown(), false);
     }
 
     /** What was known at an instant: everything recorded until then. */
     public History knownAt(Instant known) {
         List<Event> then =
                 events.stream().filter(e -> !e.recorded().isAfter(known)).toList();
-        return new History(then, days, ages);
+        return new History(then, days, ages, trusted);
     }
 
     /** False when the events contradict each other; then nobody is cleared. */

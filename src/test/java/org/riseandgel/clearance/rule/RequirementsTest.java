@@ -173,6 +173,10 @@ class RequirementsTest {
         assertThat(story.lea(NOON).isCleared()).isTrue();
         assertThat(story.lea(NOON).singleInstructor()).isTrue();
         assertThat(story.lea(NOON).validThrough()).isEqualTo("2027-09-04");
+        for (int days : List.of(80, 160)) {
+            story.add(DAY.plusDays(days), new Evidence.Handled(LEA, POWDER.id(), Task.WEIGH));
+        }
+        assertThat(story.lea("2027-09-04T23:59").isCleared()).isTrue();
         assertThat(story.lea("2027-09-05T00:00").reasons()).containsExactly(Reason.EXPIRED);
         Proposal self = new Proposal(LEA, POWDER.id(), LEA, POOL, true);
         assertThat(story.judge(self, DAY.plusHours(1)).unmet()).contains(Need.SEPARATION);

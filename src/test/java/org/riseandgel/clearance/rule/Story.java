@@ -53,6 +53,7 @@ final class Story {
 
     private final List<Event> events = new ArrayList<>();
     private final Map<UUID, LocalDate> born = new HashMap<>();
+    private long lastNumber;
 
     private Story() {}
 
@@ -215,7 +216,7 @@ final class Story {
     /** Writes down later what happened earlier. */
     UUID addLate(LocalDateTime when, LocalDateTime recorded, Body body) {
         UUID id = UUID.randomUUID();
-        events.add(new Event(events.size() + 1L, id, at(when), at(recorded), LEAD, body));
+        events.add(new Event(++lastNumber, id, at(when), at(recorded), LEAD, body));
         return id;
     }
 

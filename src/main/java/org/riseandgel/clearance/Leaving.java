@@ -1,0 +1,166 @@
+package org.riseandgel.clearance;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.riseandgel.account.Leavers;
+import org.riseandgel.clearance.ledger.Histories;
+import org.riseandgel.clearance.ledger.Ledger;
+import org.riseandgel.clearance.ledger.Verification;
+import org.riseandgel.clearance.rule.Decision;
+import org.riseandgel.clearance.rule.Fact;
+import org.riseandgel.clearance.rule.Keeping;
+import org.riseandgel.platform.sql.Sql;
+
+/**
+ * What happens to the lines about people who have left: names and free texts are erased, later what the lines said too.
+ * Places and hashes stay, and so does the chain.
+ */
+@ApplicationScoped
+public class Leaving {
+    private static final int LEAST_YEARS = 5;
+
+    private final Scribe scribe;
+    private final Ledger ledger;
+    private final Leavers leavers;
+    private final Sql sql;
+
+    Leaving(Scribe scribe, Ledger ledger, Leavers leavers, Sql sql) {
+        this.scribe = scribe;
+        this.ledger = ledger;
+        this.leavers = leavers;
+        this.sql = sql;
+    }
+
+    /** The person has left the school on a day; every clearance goes. */
+    @Transactional
+    public void end(UUID actor, UUID person, LocalDate on) {
+        scribe.needKeeper(actor);
+        scribe.needPerson(person, "person");
+        Instant at = scribe.now();
+        if (on == null || on.isAfter(scribe.known(person).history().days().of(at))) {
+            throw RegisterProblem.with("on", "Give the last day; it has come.");
+        }
+        scribe.write(actor, at, new Keeping.RelationEnded(person, on));
+        scribe.write(
+                actor,
+                at,
+                new Decision.Withdrawn(
+                        person, null, actor, false, scribe.note(person, "reason", "Has left the school.")));
+    }
+
+    /** Lays a legal hold on somebody's lines, or lifts it. While it lies nothing is erased. */
+    @Transactional
+    public void hold(UUID actor, UUID person, boolean on, String reason) {
+        scribe.needSafetyLead(actor);
+        scribe.needPerson(person, "person");
+        Instant at = scribe.now();
+        scribe.write(actor, at, new Keeping.LegalHold(person, on, actor, scribe.note(person, "reason", reason)));
+    }
+
+    /** Erases name, sign-in, free texts and date of birth of somebody who has left. */
+    @Transactional
+    public int anonymise(UUID actor, UUID person) {
+        scribe.needKeeper(actor);
+        scribe.needPerson(person, "person");
+        Instant at = scribe.now();
+        Histories.Known known = scribe.known(person);
+        if (left(known, person, at).isEmpty()) {
+            throw RegisterProblem.with("person", "Write down first that the person has left.");
+        }
+        needNoHold(known, person, at);
+        int notes = sql.first(
+                        "SELECT count(*) AS notes FROM register_note WHERE person_id = ? AND words IS NOT NULL",
+                        row -> row.number("notes"),
+                        person)
+                .orElse(0);
+        scribe.write(actor, at, new Keeping.Anonymised(person, notes));
+        leavers.anonymise(person, at);
+        return sql.list("SELECT register_anonymise() AS notes", row -> row.number("notes"))
+                .get(0);
+    }
+
+    /** Whose lines the policy no longer keeps; those on whom a legal hold lies are left out. */
+    @Transactional
+    public List<UUID> due() {
+        Instant at = scribe.now();
+        Histories.Known known = scribe.all();
+        int years = known.history()
+                .policy(at)
+                .map(policy -> Math.max(LEAST_YEARS, policy.periods().retentionYears()))
+                .orElse(Integer.MAX_VALUE);
+        LocalDate today = known.history().days().of(at);
+        return known.history().people().stream()
+                .filter(person -> left(known, person, at)
+                        .filter(on -> years != Integer.MAX_VALUE
+                                && !on.plusYears(years).isAfter(today))
+                        .isPresent())
+                .filter(person -> !isHeld(known, person, at))
+                .filter(person -> lastOwnLine(known, person)
+                        .filter(recorded -> !known.history()
+                                .days()
+                                .of(recorded)
+                                .plusYears(years)
+                                .isAfter(today))
+                        .isPresent())
+                .toList();
+    }
+
+    /**
+     * Erases what the lines said about those whose time is over. The purge is a line of its own with count and hash, without
+     * names.
+     *
+     * @return how many lines were erased
+     */
+    @Transactional
+    public int purge(UUID actor) {
+        scribe.needSafetyLead(actor);
+        Instant at = scribe.now();
+        List<UUID> due = due();
+        if (due.isEmpty()) {
+            throw RegisterProblem.with("purge", "Nobody's time is over; nothing is erased.");
+        }
+        Map<Long, String> hashes = new HashMap<>();
+        ledger.about(due).forEach(line -> hashes.put(line.number(), line.hash()));
+        ledger.correctionsAbout(due).forEach(line -> hashes.put(line.number(), line.hash()));
+        Set<Long> numbers = new HashSet<>(hashes.keySet());
+        scribe.write(actor, at, new Keeping.Purged(numbers.size(), numbers, Verification.digest(numbers, hashes)));
+        return sql.list("SELECT register_purge() AS lines", row -> row.number("lines"))
+                .get(0);
+    }
+
+    /** The newest line about somebody that is not about their leaving. */
+    private Optional<Instant> lastOwnLine(Histories.Known known, UUID person) {
+        return known.events().stream()
+                .filter(event -> event.body().subject().equals(Optional.of(person)))
+                .filter(event -> !(event.body() instanceof Keeping))
+                .map(event -> event.recorded())
+                .max(Instant::compareTo);
+    }
+
+    private static Optional<LocalDate> left(Histories.Known known, UUID person, Instant at) {
+        List<Fact<Keeping.RelationEnded>> ends = known.history().about(person, Keeping.RelationEnded.class, at);
+        return ends.isEmpty()
+                ? Optional.empty()
+                : Optional.of(ends.get(ends.size() - 1).body().on());
+    }
+
+    private static boolean isHeld(Histories.Known known, UUID person, Instant at) {
+        List<Fact<Keeping.LegalHold>> holds = known.history().about(person, Keeping.LegalHold.class, at);
+        return !holds.isEmpty() && holds.get(holds.size() - 1).body().on();
+    }
+
+    private static void needNoHold(Histories.Known known, UUID person, Instant at) {
+        if (isHeld(known, person, at)) {
+            throw RegisterProblem.with("person", "A legal hold lies on these lines; nothing is erased.");
+        }
+    }
+}

@@ -1,0 +1,72 @@
+package org.riseandgel.clearance;
+
+import org.riseandgel.clearance.rule.Need;
+import org.riseandgel.clearance.rule.Reason;
+import org.riseandgel.clearance.rule.Standing;
+import org.riseandgel.clearance.rule.Status;
+
+/** Answers, reasons and preconditions as people read them. Never “certified”, never “licensed”. */
+public final class Words {
+    private Words() {}
+
+    /** The answer in a sentence. */
+    public static String of(Standing standing) {
+        return switch (standing.status()) {
+            case CLEARED -> "Cleared.";
+            case SUPERVISED_ONLY -> "Only with the named supervisor there.";
+            case NOT_CLEARED -> standing.firstReason().map(Words::of).orElse("Not cleared.");
+        };
+    }
+
+    /** The word for an answer. */
+    public static String of(Status status) {
+        return switch (status) {
+            case CLEARED -> "cleared";
+            case SUPERVISED_ONLY -> "supervised only";
+            case NOT_CLEARED -> "not cleared";
+        };
+    }
+
+    /** Why somebody is not cleared. */
+    public static String of(Reason reason) {
+        return switch (reason) {
+            case UNREADABLE -> "The register cannot be read now, so nobody is cleared.";
+            case NO_SUCH_SCOPE -> "Nobody is cleared for this task with this substance in this room.";
+            case NEVER_GRANTED -> "No clearance was given for this.";
+            case WITHDRAWN -> "The clearance was withdrawn.";
+            case SUSPENDED -> "The clearance is suspended.";
+            case PARTY_WITHDRAWN -> "Suspended: a trainer or observer lost the own clearance.";
+            case RESPIRATOR_LAPSED -> "Suspended: fit test or respirator training ran out.";
+            case SDS_DELTA_OVERDUE -> "Suspended: training on the changed safety data sheet is overdue.";
+            case EVIDENCE_FELL -> "What the clearance rests on was corrected and does not carry it any more.";
+            case AGE_UNKNOWN -> "The age is not on record.";
+            case UNDER_18 -> "Under 18.";
+            case TURNED_18 -> "Turned 18: a new decision is needed.";
+            case SUPERVISOR_NOT_CLEARED -> "The named supervisor is not cleared.";
+            case NOT_FIT_FOR_TASK -> "Fitness for the task is not on record.";
+            case DELTA_OVERDUE -> "An additional training is overdue.";
+            case RENEWAL_OVERDUE -> "The policy changed and the renewal is overdue.";
+            case EXPIRED -> "The clearance has expired.";
+        };
+    }
+
+    /** A precondition as the decision page names it. */
+    public static String of(Need need) {
+        return switch (need) {
+            case SCOPE_OPEN -> "Scope in use";
+            case AGE -> "Age";
+            case TRAINING -> "Training";
+            case KNOWLEDGE -> "Knowledge check";
+            case OBSERVATION -> "Observed practical";
+            case PPE -> "Protective equipment shown";
+            case SDS_READ -> "Current safety data sheet read";
+            case RESPIRATOR -> "Respirator";
+            case FIT_FOR_TASK -> "Fit for the task";
+            case DELTA_DONE -> "Additional training";
+            case DECIDER_QUALIFIED -> "Decider qualified";
+            case SEPARATION -> "Decider took no part";
+            case NOT_SUSPENDED -> "Not suspended";
+            case SUSPENDED -> "Suspended";
+        };
+    }
+}

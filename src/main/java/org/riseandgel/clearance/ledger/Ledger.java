@@ -1,0 +1,194 @@
+package org.riseandgel.clearance.ledger;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.List;
+import java.util.UUID;
+import org.riseandgel.clearance.rule.Body;
+import org.riseandgel.clearance.rule.Event;
+import org.riseandgel.platform.sql.Row;
+import org.riseandgel.platform.sql.Sql;
+
+/**
+ * The lines of the register in the database. One is added at a time, in the transaction of what it is about; the database
+ * checks place and hashes once more and refuses every change. By SQL, because the table has no rows that change.
+ */
+@ApplicationScoped
+public class Ledger {
+    /** The lock that whoever adds a line holds until the transaction ends; the database's own trigger takes it too. */
+    static final long LOCK = 7_103_001;
+
+    private static final String COLUMNS =
+            """
+            SELECT number, id, recorded, content, encode(salt, 'hex') AS salt,
+                   encode(content_hash, 'hex') AS content_hash, encode(previous, 'hex') AS previous,
+                   encode(hash, 'hex') AS hash
+            FROM register_event
+            """;
+
+    private final Sql sql;
+    private final Salts salts;
+    private final Clock clock;
+
+    Ledger(Sql sql, Salts salts, Clock clock) {
+        this.sql = sql;
+        this.salts = salts;
+        this.clock = clock;
+    }
+
+    /** Where the register stands: its newest line. */
+    public record Head(long number, String hash, Instant recorded) {
+        static final Head NONE = new Head(0, Seal.BEGINNING, Instant.EPOCH);
+    }
+
+    /**
+     * Waits until nobody else is adding, and lets nobody else add until the transaction ends. What is read after this is
+     * what the next line is added to.
+     */
+    @Transactional(Transactional.TxType.MANDATORY)
+    public Head hold() {
+        sql.any("SELECT pg_advisory_xact_lock(?)", LOCK);
+        return head();
+    }
+
+    /** Waits until nobody is adding and lets nobody add until the transaction ends; others may read like this too. */
+    @Transactional(Transactional.TxType.MANDATORY)
+    public void holdStill() {
+        sql.any("SELECT pg_advisory_xact_lock_shared(?)", LOCK);
+    }
+
+    /** The newest line. */
+    public Head head() {
+        return sql.first(COLUMNS + "ORDER BY number DESC LIMIT 1", Ledger::line)
+                .map(line -> new Head(line.number(), line.hash(), line.recorded()))
+                .orElse(Head.NONE);
+    }
+
+    /** The time of the next line: now, and never before the newest one. */
+    @Transactional(Transactional.TxType.MANDATORY)
+    public Instant now() {
+        return later(clock.instant().truncatedTo(ChronoUnit.MICROS), hold().recorded());
+    }
+
+    /**
+     * Adds a line.
+     *
+     * @param by who writes it down; null when the program does
+     * @param effective when it happened, not after now
+     */
+    @Transactional(Transactional.TxType.MANDATORY)
+    public Event add(UUID by, Instant effective, Body said) {
+        Head head = hold();
+        return insert(head, by, effective, later(clock.instant(), head.recorded()), said);
+    }
+
+    /**
+     * Adds a line as if it had been written down when it happened: the demo school has an invented past.
+     *
+     * @throws IllegalStateException when this is not the demo school
+     */
+    @Transactional(Transactional.TxType.MANDATORY)
+    public Event addInvented(UUID by, Instant then, Body said) {
+        if (!sql.any("SELECT 1 FROM school WHERE demo")) {
+            throw new IllegalStateException("only the demo school has an invented past");
+        }
+        return insert(hold(), by, then, then, said);
+    }
+
+    private Event insert(Head head, UUID by, Instant effective, Instant recorded, Body said) {
+        Event event = new Event(
+                head.number() + 1,
+                UUID.randomUUID(),
+                effective.truncatedTo(ChronoUnit.MICROS),
+                recorded.truncatedTo(ChronoUnit.MICROS),
+                by,
+                said);
+        String content = EventText.write(new EventText.Content(by, event.effective(), said));
+        String salt = salts.next();
+        String contentHash = Seal.ofText(salt, content);
+        sql.change(
+                """
+                INSERT INTO register_event
+                    (number, id, effective, recorded, content, salt, content_hash, previous, hash)
+                VALUES (?, ?, ?, ?, ?, decode(?, 'hex'), decode(?, 'hex'), decode(?, 'hex'), decode(?, 'hex'))""",
+                event.number(),
+                event.id(),
+                event.effective(),
+                event.recorded(),
+                content,
+                salt,
+                contentHash,
+                head.hash(),
+                Seal.ofLine(event.number(), event.id(), event.recorded(), contentHash, head.hash()));
+        return event;
+    }
+
+    /** All lines, in order. */
+    public List<Line> all() {
+        return sql.list(COLUMNS + "ORDER BY number", Ledger::line);
+    }
+
+    /** A stretch of the lines, in order. */
+    public List<Line> after(long number, int most) {
+        return sql.list(COLUMNS + "WHERE number > ? ORDER BY number LIMIT ?", Ledger::line, number, most);
+    }
+
+    /** The lines that concern nobody alone, in order. */
+    public List<Line> general() {
+        return sql.list(COLUMNS + "WHERE person_id IS NULL ORDER BY number", Ledger::line);
+    }
+
+    /** The lines about some people, in order. */
+    public List<Line> about(Collection<UUID> people) {
+        return sql.list(COLUMNS + "WHERE person_id = ANY (?::uuid[]) ORDER BY number", Ledger::line, (Object)
+                people.stream().map(UUID::toString).toArray(String[]::new));
+    }
+
+    /** The lines with these ids, in order. */
+    public List<Line> lines(Collection<UUID> ids) {
+        return ids.isEmpty()
+                ? List.of()
+                : sql.list(COLUMNS + "WHERE id = ANY (?::uuid[]) ORDER BY number", Ledger::line, (Object)
+                        ids.stream().map(UUID::toString).toArray(String[]::new));
+    }
+
+    /** The lines that correct a line about somebody, in order. */
+    public List<Line> correctionsAbout(Collection<UUID> people) {
+        return sql.list(
+                COLUMNS
+                        + """
+                        WHERE kind = 'corrected' AND (content::jsonb -> 'said' ->> 'event')::uuid IN
+                            (SELECT e.id FROM register_event e WHERE e.person_id = ANY (?::uuid[]))
+                        ORDER BY number""",
+                Ledger::line,
+                (Object) people.stream().map(UUID::toString).toArray(String[]::new));
+    }
+
+    /** Everybody the register says something about. */
+    public List<UUID> people() {
+        return sql.list(
+                "SELECT DISTINCT person_id FROM register_event WHERE person_id IS NOT NULL ORDER BY person_id",
+                row -> row.uuid("person_id"));
+    }
+
+    private static Line line(Row row) throws SQLException {
+        return new Line(
+                row.longNumber("number"),
+                row.uuid("id"),
+                row.instant("recorded"),
+                row.text("content"),
+                row.text("salt"),
+                row.text("content_hash"),
+                row.text("previous"),
+                row.text("hash"));
+    }
+
+    private static Instant later(Instant one, Instant other) {
+        return one.isBefore(other) ? other : one;
+    }
+}

@@ -1,0 +1,98 @@
+package org.riseandgel.clearance.policy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.riseandgel.clearance.rule.Form;
+import org.riseandgel.clearance.rule.Policy;
+import org.riseandgel.exercise.ContentProblem;
+
+class PolicyReaderTest {
+    private static final String REAL = real();
+
+    @Test
+    void theSchoolsPolicyIsSound() {
+        PolicyReader.Read read = PolicyReader.read(REAL);
+        assertThat(read.problems()).isEmpty();
+        Policy policy = read.policy().orElseThrow();
+        assertThat(policy.version()).matches("[0-9a-f]{16}");
+        assertThat(policy.checklists())
+                .allSatisfy(list -> assertThat(list.version()).matches("[0-9a-f]{16}"));
+        assertThat(policy.ppeFor(Form.POWDER).orElseThrow()).contains("respirator");
+    }
+
+    @Test
+    void commentsDoNotChangeTheVersionAndStepsDo() {
+        String version = version(REAL);
+        assertThat(version(REAL + "\n# a remark\n")).isEqualTo(version);
+        assertThat(version(REAL.replace("Goggles on before", "Goggles on long before")))
+                .isNotEqualTo(version);
+        assertThat(version(REAL.replace("idle-days: 90", "idle-days: 60"))).isNotEqualTo(version);
+    }
+
+    @Test
+    void cr09_noPeriodGoesBeyondItsLimit() {
+        assertThat(problems("  validity-months: 12", "  validity-months: 37"))
+                .containsExactly("periods.validity-months: is “37”, must be a whole number from 1 to 36.");
+        assertThat(problems("respirator-validity-months: 12", "respirator-validity-months: 13"))
+                .hasSize(1);
+        assertThat(problems("single-instructor-months: 6", "single-instructor-months: 7"))
+                .hasSize(1);
+        assertThat(problems("early-renewal-days: 60", "early-renewal-days: 61")).hasSize(1);
+        assertThat(problems("separation-months: 24", "separation-months: 23")).hasSize(1);
+        assertThat(problems("retention-years: 6", "retention-years: 4")).hasSize(1);
+    }
+
+    @Test
+    void cr03_theGateIsNeverLaxer() {
+        assertThat(problems("right: 11,", "right: 10,")).anyMatch(problem -> problem.startsWith("knowledge.right"));
+        assertThat(problems("items: 12, right: 11", "items: 24, right: 21")).hasSize(1);
+        assertThat(problems("sittings: 2", "sittings: 1")).hasSize(1);
+        assertThat(problems("hours-apart: 24", "hours-apart: 23")).hasSize(1);
+        assertThat(problems("days: 60 }", "days: 61 }")).hasSize(1);
+    }
+
+    @Test
+    void everyProblemIsToldWithItsLine() {
+        String broken = REAL.replace("  - id: spill-response", "  - id: weigh-out-powder")
+                .replace("tasks: [store, clean, waste]", "tasks: [store, clean, burn]")
+                .replace("single-instructor: true", "single-instructor: perhaps\nextra: 1");
+        List<ContentProblem> found = PolicyReader.read(broken).problems();
+        assertThat(found)
+                .extracting(ContentProblem::field)
+                .contains("single-instructor", "extra", "checklists[3].id", "checklists[4].tasks");
+        assertThat(found).allSatisfy(problem -> assertThat(problem.line()).isPositive());
+        assertThat(PolicyReader.read(broken).policy()).isEmpty();
+        assertThat(PolicyReader.read("- a").problems()).hasSize(1);
+        assertThat(PolicyReader.read("").problems()).hasSize(1);
+    }
+
+    @Test
+    void aTaskThatNobodyCouldBeClearedForIsFound() {
+        assertThat(problems("tasks: [store, weigh, disperse, dose, clean, spill, waste]", "tasks: [weigh]"))
+                .contains("checklists: has no practical for the task “spill” with the form “powder”.");
+    }
+
+    private static List<String> problems(String right, String wrong) {
+        assertThat(REAL).contains(right);
+        return PolicyReader.read(REAL.replace(right, wrong)).problems().stream()
+                .map(problem -> problem.field() + ": " + problem.message())
+                .toList();
+    }
+
+    private static String version(String text) {
+        return PolicyReader.read(text).policy().orElseThrow().version();
+    }
+
+    private static String real() {
+        try {
+            return Files.readString(Path.of(PolicyReader.FILE));
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}
