@@ -50,6 +50,9 @@ class AccessMatrixTest {
     private static final Set<Who> SIGNED_IN = EnumSet.complementOf(EnumSet.of(Who.NOBODY));
     private static final Set<Who> LEARNING = EnumSet.of(Who.APPRENTICE, Who.INSTRUCTOR);
     private static final Set<Who> APPRENTICES = EnumSet.of(Who.APPRENTICE);
+    private static final Set<Who> SITTING = EnumSet.of(Who.APPRENTICE, Who.INSTRUCTOR, Who.SAFETY_LEAD);
+    private static final Set<Who> TALKING = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD);
+    private static final Set<Who> READING_SITTINGS = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
     private static final Set<Who> TEACHING = EnumSet.of(Who.INSTRUCTOR, Who.OFFICE);
     private static final Set<Who> OFFICE = EnumSet.of(Who.OFFICE);
 
@@ -156,6 +159,18 @@ class AccessMatrixTest {
         MATRIX.put("POST /graded-sets/{set}/draft/lines/{line}", TEACHING);
         MATRIX.put("GET /graded-sets/{set}/draft/preview", TEACHING);
         MATRIX.put("POST /graded-sets/{set}/draft/publish", TEACHING);
+        MATRIX.put("GET /checks", SITTING);
+        MATRIX.put("GET /checks/{check}", SITTING);
+        MATRIX.put("POST /checks/{check}/begin", SITTING);
+        MATRIX.put("GET /sittings/{sitting}", SITTING);
+        MATRIX.put("GET /sittings/{sitting}/items/next", SITTING);
+        MATRIX.put("GET /sittings/{sitting}/items/{number}", SITTING);
+        MATRIX.put("POST /sittings/{sitting}/items/{number}", SITTING);
+        MATRIX.put("GET /sittings/{sitting}/hand-in", SITTING);
+        MATRIX.put("POST /sittings/{sitting}/hand-in", SITTING);
+        MATRIX.put("GET /people/{person}/sittings", READING_SITTINGS);
+        MATRIX.put("GET /people/{person}/sittings/{sitting}", READING_SITTINGS);
+        MATRIX.put("POST /people/{person}/sittings/talk", TALKING);
 
         MATRIX.put("GET /cohorts", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
@@ -208,24 +223,23 @@ class AccessMatrixTest {
         values.put("{kind}", "self-check");
         values.put("{exercise}", "stick-marks-straight-beaker");
         values.put("{skill}", "weighing");
-        values.put("{exercise}", one("SELECT exercise_id FROM draw WHERE skill = 'weighing' ORDER BY 1 LIMIT 1"));
-        values.put("{cohort}", one("SELECT cohort_id::text FROM cohort_member WHERE part = 'teaches' LIMIT 1"));
-        values.put(
-                "{member}",
-                one("SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND"
-                        + " cohort_id = '"
-                        + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
-        values.put("{person}", DemoPeople.BASTIAN.toString());
         values.put(
                 "{work}",
                 one("SELECT id::text FROM graded_work WHERE person_id = '" + DemoPeople.ANOUK
                         + "' ORDER BY handed_in_at NULLS FIRST, begun_at LIMIT 1"));
         values.put("{set}", one("SELECT set_id::text FROM graded_work WHERE id = '" + values.get("{work}") + "'"));
         values.put("{cohort}", one("SELECT cohort_id::text FROM graded_set WHERE id = '" + values.get("{set}") + "'"));
+        values.put(
+                "{member}",
+                one(
+                        "SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND cohort_id = '"
+                                + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
+        values.put("{person}", DemoPeople.BASTIAN.toString());
         values.put("{number}", "1");
         values.put("{table}", "results");
         values.put("{format}", "csv");
         values.put("{part}", "1");
+        values.put("{check}", "whipping-check");
         values.put("{secret}", "a".repeat(43));
     }
 
@@ -247,6 +261,7 @@ class AccessMatrixTest {
         for (Who who : Who.values()) {
             Browserless visitor = visitor(who);
             values.put("{draw}", who == Who.NOBODY ? anyDraw() : drawFor(who, visitor));
+            values.put("{sitting}", sittingFor(who, visitor));
             for (Map.Entry<String, Set<Who>> rule : MATRIX.entrySet()) {
                 Answer answer = call(who, visitor, rule.getKey());
                 judge(problems, who, rule.getKey(), rule.getValue().contains(who), answer);
@@ -342,6 +357,8 @@ class AccessMatrixTest {
             path = path.replace("{id}", "foam-density");
         } else if (path.endsWith("/answers/{draw}/{part}")) {
             path = "/people/" + ownerOfAnAnswer() + "/answers/" + answeredDraw() + "/" + answeredPart();
+        } else if (path.endsWith("/sittings/{sitting}") && path.startsWith("/people")) {
+            path = "/people/" + DemoPeople.DARIUS + "/sittings/" + handedIn(DemoPeople.DARIUS);
         }
         if (path.contains("/judge-again/")) {
             String job = mendedJob();
@@ -385,6 +402,18 @@ class AccessMatrixTest {
 
     private String anyDraw() {
         return one("SELECT id::text FROM draw LIMIT 1");
+    }
+
+    /** A sitting of this person's own, where the role may sit; somebody's otherwise. */
+    private String sittingFor(Who who, Browserless visitor) {
+        return SITTING.contains(who)
+                ? visitor.post("/checks/whipping-check/begin").location().split("/")[2]
+                : handedIn(DemoPeople.DARIUS);
+    }
+
+    private String handedIn(UUID person) {
+        return one("SELECT id::text FROM sitting WHERE handed_in_at IS NOT NULL AND person_id = '" + person
+                + "' ORDER BY started_at LIMIT 1");
     }
 
     private String answeredDraw() {

@@ -68,6 +68,18 @@ public final class Browserless {
         return postAsIs(path, all, base);
     }
 
+    /** Sends a form with its token in which one field stands once for each of its values, as tick boxes do. */
+    public Answer post(String path, Map<String, String> fields, String name, List<String> values) {
+        Map<String, String> all = new LinkedHashMap<>(fields);
+        all.put("form-token", token());
+        String more =
+                values.stream().map(value -> "&" + encoded(Map.of(name, value))).collect(Collectors.joining());
+        return send(request(path)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .header("Origin", base)
+                .POST(BodyPublishers.ofString(encoded(all) + more)));
+    }
+
     /** Sends a form that has no field but the token. */
     public Answer post(String path) {
         return post(path, Map.of());

@@ -82,12 +82,28 @@ public final class Oracle {
         return ((DrawnNumbers) drawn(draw)).part(part);
     }
 
+    /** What to save for an item of a sitting: the right value with its unit, or the right choice. */
+    public String rightItem(String sitting, int number) {
+        String sql = "SELECT seed, source_text, skill || '/' || exercise_id FROM sitting_item JOIN exercise_version"
+                + " USING (exercise_id, version) WHERE sitting_id = ?::uuid AND number = " + number;
+        DrawnExercise drawn = drawn(sql, sitting);
+        if (drawn instanceof DrawnChoice choice) {
+            return choice.right();
+        }
+        DrawnPart asked = ((DrawnNumbers) drawn).part(0);
+        return typed(asked.expected(), asked);
+    }
+
     private DrawnExercise drawn(String draw) {
         String sql = "SELECT seed, source_text, skill || '/' || exercise_id FROM draw JOIN exercise_version"
                 + " USING (exercise_id, version) WHERE id = ?::uuid";
+        return drawn(sql, draw);
+    }
+
+    private DrawnExercise drawn(String sql, String id) {
         try (Connection connection = database.connect();
                 PreparedStatement select = connection.prepareStatement(sql)) {
-            select.setString(1, draw);
+            select.setString(1, id);
             ResultSet row = select.executeQuery();
             row.next();
             return library.drawer().again(library.parse(row.getString(3) + ".yaml", row.getString(2)), row.getLong(1));

@@ -44,6 +44,11 @@ public final class AverageShift implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.SALT;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Choice(

@@ -35,6 +35,11 @@ public final class BatchForMold implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.MOLD;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 BatchInputs.cavity(300),

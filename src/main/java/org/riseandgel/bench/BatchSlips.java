@@ -37,6 +37,8 @@ final class BatchSlips {
         switch (given.choice(ScaleBatch.TARGET)) {
             case ScaleBatch.FROM_BASE -> fromBase();
             case ScaleBatch.FROM_TOTAL -> fromTotal();
+            case ScaleBatch.FROM_LIQUID ->
+                fromLiquid(given.get(ScaleBatch.LIQUID, Volume.class).inMillilitres());
             default -> fromFoam();
         }
         portionSlips();
@@ -66,6 +68,10 @@ final class BatchSlips {
         volume(Slip.GAIN_FOR_RATIO, () -> foam / (ratio + 1));
         everyMass(Slip.MULTIPLIED_FOR_DIVIDED, foam * ratio * density);
         everyMass(Slip.GAIN_FOR_RATIO, foam / (ratio + 1) * density);
+        fromLiquid(liquid);
+    }
+
+    private void fromLiquid(double liquid) {
         everyMass(Slip.DENSITY_LEFT_OUT, liquid);
         everyMass(Slip.DIVIDED_FOR_MULTIPLIED, liquid / density);
         percentOf();

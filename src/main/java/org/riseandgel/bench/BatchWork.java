@@ -35,6 +35,7 @@ final class BatchWork {
         switch (given.choice(ScaleBatch.TARGET)) {
             case ScaleBatch.FROM_BASE -> fromBase(given.get(ScaleBatch.BASE, Mass.class));
             case ScaleBatch.FROM_TOTAL -> fromTotal(given.get(ScaleBatch.TOTAL, Mass.class));
+            case ScaleBatch.FROM_LIQUID -> fromLiquid(given.get(ScaleBatch.LIQUID, Volume.class));
             default -> fromFoam(given.get(ScaleBatch.FOAM, Volume.class));
         }
     }
@@ -52,6 +53,8 @@ final class BatchWork {
         return switch (given.choice(ScaleBatch.TARGET)) {
             case ScaleBatch.FROM_BASE -> Batch.ofBase(formula, given.get(ScaleBatch.BASE, Mass.class));
             case ScaleBatch.FROM_TOTAL -> Batch.ofTotal(formula, given.get(ScaleBatch.TOTAL, Mass.class));
+            case ScaleBatch.FROM_LIQUID ->
+                Batch.ofLiquid(formula, given.get(ScaleBatch.LIQUID, Volume.class), density(given));
             default ->
                 Batch.ofFoam(
                         formula,
@@ -110,6 +113,10 @@ final class BatchWork {
                 MILLILITRE,
                 Work.In.of(foam, MILLILITRE),
                 Work.In.of(expansion, ONE));
+        fromLiquid(liquid);
+    }
+
+    private void fromLiquid(Volume liquid) {
         Mass total = work.step(
                 ScaleBatch.TOTAL_MASS,
                 "Whole batch",

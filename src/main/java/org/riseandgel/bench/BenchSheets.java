@@ -40,7 +40,7 @@ public class BenchSheets {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance bench(List<Calculation> calculations);
+        static native TemplateInstance bench(List<Sheets.Shelf> shelves);
 
         static native TemplateInstance sheet(Sheet sheet, List<Problem> problems);
 
@@ -51,7 +51,7 @@ public class BenchSheets {
 
     @GET
     public TemplateInstance bench() {
-        return Templates.bench(sheets.all());
+        return Templates.bench(sheets.shelves());
     }
 
     @GET

@@ -19,6 +19,9 @@ public interface Calculation {
     /** One sentence: what it is for. */
     String purpose();
 
+    /** The work it belongs to; the bench shows it there. */
+    Task task();
+
     /** What must be given, in the order in which a person would measure it. */
     List<Input> inputs();
 

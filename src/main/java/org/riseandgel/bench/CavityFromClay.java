@@ -32,6 +32,11 @@ public final class CavityFromClay implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.MOLD;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Measured(

@@ -37,6 +37,11 @@ public final class CavityFromMesh implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.MOLD;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Mesh(

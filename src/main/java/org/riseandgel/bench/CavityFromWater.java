@@ -38,6 +38,11 @@ public final class CavityFromWater implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.MOLD;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Measured(

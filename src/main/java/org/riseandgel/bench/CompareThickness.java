@@ -33,6 +33,11 @@ public final class CompareThickness implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.DRYING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 ThicknessWork.knownThickness(),

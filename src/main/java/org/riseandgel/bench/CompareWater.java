@@ -37,6 +37,11 @@ public final class CompareWater implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.DRYING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 mass(FIRST, "First weighing, wet", "With what lies under it.", 412),

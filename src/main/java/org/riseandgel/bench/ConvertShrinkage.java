@@ -40,6 +40,11 @@ public final class ConvertShrinkage implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.YIELD;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Choice(

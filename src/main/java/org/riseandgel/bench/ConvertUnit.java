@@ -29,6 +29,11 @@ public final class ConvertUnit implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.UNITS;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Anything(

@@ -37,6 +37,11 @@ public final class CostPiece implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.YIELD;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Measured(

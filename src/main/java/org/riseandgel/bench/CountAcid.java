@@ -35,6 +35,11 @@ public final class CountAcid implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.SALT;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(SaltInputs.salt(), SaltInputs.mass(), SaltInputs.purity());
     }

@@ -38,6 +38,11 @@ public final class DispersionDose implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.WEIGHING_OUT;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Measured(BASE, "Base", "The base in the batch, without the rest.", GRAM, 1, 100_000, 150.0),

@@ -6,6 +6,7 @@ import static org.riseandgel.core.quantity.Unit.ONE;
 import static org.riseandgel.core.quantity.Unit.PERCENT;
 import static org.riseandgel.core.quantity.Unit.PER_HOUR;
 
+import org.riseandgel.core.batch.WeighingPlan;
 import org.riseandgel.core.drying.DryingCurve;
 import org.riseandgel.core.drying.DryingForecast;
 import org.riseandgel.core.quantity.Concentration;
@@ -103,8 +104,13 @@ final class DryingWork {
         }
         work.note(
                 "Water still in the piece at the last weighing: {}.",
-                Work.In.of(curve.waterAt(TimeSpan.ofHours(last)), GRAM));
+                Work.In.of(readable(curve.waterAt(TimeSpan.ofHours(last))), GRAM));
         work.note("It holds for the oven as it is: a warmer or fuller oven dries otherwise.");
+    }
+
+    /** As the balance would show it. */
+    private Mass readable(Mass mass) {
+        return WeighingPlan.rounded(mass, given.get(WeighPiece.READABILITY, Mass.class));
     }
 
     private TimeSpan sinceFirst(TimeSpan time) {

@@ -43,6 +43,11 @@ public final class EstimateRoomAir implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.SALT;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 SaltInputs.salt(),

@@ -30,6 +30,11 @@ public final class ForecastGel implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.GELLING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(GelInputs.dose(), GelInputs.temperature(), GelInputs.chance(), GelInputs.records());
     }

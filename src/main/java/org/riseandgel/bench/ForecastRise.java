@@ -43,6 +43,11 @@ public final class ForecastRise implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.WHIPPING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Readings(

@@ -46,6 +46,11 @@ public final class MarkStick implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.WHIPPING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Choice(

@@ -37,6 +37,11 @@ public final class MeasureFoam implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.WHIPPING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Measured(EMPTY, "Empty cup", "Weigh the dry cup first.", GRAM, 0, 10_000, 12.0),

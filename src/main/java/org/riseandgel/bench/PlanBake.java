@@ -38,6 +38,11 @@ public final class PlanBake implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.DRYING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 ThicknessWork.thickness(4),

@@ -47,6 +47,11 @@ public final class PlanFilling implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.GELLING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 BatchInputs.cavity(750),

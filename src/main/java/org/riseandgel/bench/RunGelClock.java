@@ -19,17 +19,17 @@ public final class RunGelClock implements Calculation {
     static final String LATEST_CLOSE = "latestClose";
     static final String CLOSED = "closed";
     static final String SLACK = "slack";
-    static final List<Task> STEPS = List.of(
-            new Task("disperse", "Disperse", "stirring the agent in", 0, 1),
-            new Task("refine", "Refine", "breaking the large bubbles", 1, 2),
-            new Task("fill", "Fill", "filling both halves", 3, 3),
-            new Task("close", "Close", "joining and pressing the halves", 6, 1.5));
+    static final List<Step> STEPS = List.of(
+            new Step("disperse", "Disperse", "stirring the agent in", 0, 1),
+            new Step("refine", "Refine", "breaking the large bubbles", 1, 2),
+            new Step("fill", "Fill", "filling both halves", 3, 3),
+            new Step("close", "Close", "joining and pressing the halves", 6, 1.5));
 
     private static final double CLOCK = 0.1;
     private static final double LONGEST = 240;
 
     /** A step of the work with its usual times in minutes. */
-    record Task(String name, String title, String what, double start, double duration) {
+    record Step(String name, String title, String what, double start, double duration) {
         String startName() {
             return name + "Start";
         }
@@ -52,6 +52,11 @@ public final class RunGelClock implements Calculation {
     @Override
     public String purpose() {
         return "Whether you will have closed the mold before the foam can gel.";
+    }
+
+    @Override
+    public Task task() {
+        return Task.GELLING;
     }
 
     @Override
@@ -98,7 +103,7 @@ public final class RunGelClock implements Calculation {
         return STEPS.stream()
                 .filter(step -> step.name().equals(what))
                 .findFirst()
-                .map(Task::startName)
+                .map(Step::startName)
                 .orElse("closeTime");
     }
 

@@ -6,14 +6,16 @@ import static org.riseandgel.core.quantity.Unit.MILLILITRE;
 import java.util.List;
 import org.riseandgel.core.quantity.Unit;
 
-/** What to weigh of each ingredient, from the base, the whole batch or the foam that is wanted. */
+/** What to weigh of each ingredient, from the base, the whole batch, the liquid or the foam that is wanted. */
 public final class ScaleBatch implements Calculation {
     static final String TARGET = "target";
     static final String FROM_BASE = "base";
     static final String FROM_TOTAL = "total";
+    static final String FROM_LIQUID = "liquid";
     static final String FROM_FOAM = "foam";
     static final String BASE = "base";
     static final String TOTAL = "total";
+    static final String LIQUID = "liquid";
     static final String FOAM = "foam";
     static final String EXPANSION = "expansion";
     static final String DENSITY = "liquidDensity";
@@ -44,6 +46,11 @@ public final class ScaleBatch implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.WEIGHING_OUT;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Choice(
@@ -53,9 +60,11 @@ public final class ScaleBatch implements Calculation {
                         List.of(
                                 new Input.Option(FROM_BASE, "the base I want to use"),
                                 new Input.Option(FROM_TOTAL, "what the whole batch shall weigh"),
+                                new Input.Option(FROM_LIQUID, "the liquid I want to whip"),
                                 new Input.Option(FROM_FOAM, "the foam I need"))),
                 amount(BASE, "Base", "150 g is a usual small batch (common practice, no source).", GRAM, 150.0),
                 amount(TOTAL, "Whole batch", "All ingredients together.", GRAM, 200.0),
+                amount(LIQUID, "Liquid before whipping", "What goes into the vessel.", MILLILITRE, 200.0),
                 amount(FOAM, "Foam", "What the mold takes, overfill included.", MILLILITRE, 800.0),
                 BatchInputs.expansion(
                         "How many times the liquid's volume the foam has. Used when you start from the foam."),
@@ -85,7 +94,7 @@ public final class ScaleBatch implements Calculation {
     @Override
     public boolean uses(String input, Given given) {
         return switch (input) {
-            case BASE, TOTAL -> given.choice(TARGET).equals(input);
+            case BASE, TOTAL, LIQUID -> given.choice(TARGET).equals(input);
             case FOAM, EXPANSION -> given.choice(TARGET).equals(FROM_FOAM);
             default -> true;
         };

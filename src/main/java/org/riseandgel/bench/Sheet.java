@@ -33,8 +33,8 @@ public record Sheet(
     public record Worked(
             List<Line> results, List<Step> steps, List<Table> tables, List<String> notes, RawString drawing) {}
 
-    /** A label and what it is worth. */
-    public record Line(String label, String value) {}
+    /** A label and what it is worth: a number with its unit, or a finding in words. */
+    public record Line(String label, String value, boolean words) {}
 
     /** A line of the working, in the words of the tag that shows it. */
     public record Step(String label, String formula, String numbers, String value) {}

@@ -34,7 +34,7 @@ final class SheetWriter {
         Stream<Sheet.Line> found = calculation.findings().stream()
                 .filter(finding -> outcome.findings().containsKey(finding.name()))
                 .map(finding ->
-                        new Sheet.Line(finding.label(), outcome.findings().get(finding.name())));
+                        new Sheet.Line(finding.label(), outcome.findings().get(finding.name()), true));
         Stream<Sheet.Line> worked = calculation.results().stream()
                 .filter(result -> outcome.results().containsKey(result.name()))
                 .map(result -> line(result, outcome));
@@ -44,7 +44,9 @@ final class SheetWriter {
     private Sheet.Line line(Result result, Outcome outcome) {
         Unit unit = outcome.units().get(result.name());
         return new Sheet.Line(
-                result.label(), shown.toReadability(outcome.results().get(result.name()), unit, result.readability()));
+                result.label(),
+                shown.toReadability(outcome.results().get(result.name()), unit, result.readability()),
+                false);
     }
 
     private Sheet.Step step(Outcome.Step step) {

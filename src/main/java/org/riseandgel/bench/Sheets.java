@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,9 +30,18 @@ public class Sheets {
         this.settings = settings;
     }
 
-    /** All calculations, in the order of the bench. */
-    public List<Calculation> all() {
-        return catalogue.all();
+    /** The calculations of one kind of work. */
+    public record Shelf(String heading, List<Calculation> calculations) {}
+
+    /** All calculations by the work they belong to, in the order of the bench. */
+    public List<Shelf> shelves() {
+        return Arrays.stream(Task.values())
+                .map(task -> new Shelf(
+                        task.getHeading(),
+                        catalogue.all().stream()
+                                .filter(calculation -> calculation.task() == task)
+                                .toList()))
+                .toList();
     }
 
     /** The sheet of a calculation, worked with what was typed and with defaults for the rest; none of that id is empty. */

@@ -48,6 +48,10 @@ public enum Slip {
             "reserve-left-out", "Time in hand left out", "A gel time is a forecast: what is kept in hand comes off."),
     SALT_FOR_FLUORIDE("salt-for-fluoride", "Salt taken for fluoride", "Only part of the salt's mass is fluoride."),
     DISPERSION_FOR_DRY("dispersion-for-dry", "Dispersion taken for dry salt", "Only part of a dispersion is salt."),
+    FIRST_OUT_OVERLOOKED(
+            "first-out-overlooked",
+            "What runs out first overlooked",
+            "The scarcest ingredient limits the whole batch."),
     WRONG_WHOLE("wrong-whole", "Percent of the wrong whole", "A percentage counts on what it was taken of."),
     SQUARE_LEFT_OUT("square-left-out", "Square left out", "Twice as thick takes four times as long, not twice."),
     DOUBLED_FOR_SQUARED(

@@ -44,6 +44,11 @@ public final class WeighPiece implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.DRYING;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Readings(
@@ -69,7 +74,7 @@ public final class WeighPiece implements Calculation {
                         READABILITY, "Balance reads to", "The smallest step of its display.", GRAM, 0.001, 100, 1.0),
                 new Input.Measured(
                         CHANCE,
-                        "Chance that it falls between earliest and latest",
+                        "Chance that it falls between the least and the most",
                         "90 % is usual for planning.",
                         PERCENT,
                         50,

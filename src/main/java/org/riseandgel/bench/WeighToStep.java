@@ -44,6 +44,11 @@ public final class WeighToStep implements Calculation {
     }
 
     @Override
+    public Task task() {
+        return Task.WEIGHING_OUT;
+    }
+
+    @Override
     public List<Input> inputs() {
         return List.of(
                 new Input.Measured(BASE, "Base", "The base in the batch.", GRAM, 1, 100_000, 150.0),

@@ -8,17 +8,24 @@ import java.util.Optional;
 import org.riseandgel.exercise.ExerciseLibrary;
 
 /**
- * The whole content at one moment: the course, its lessons in reading order, the exercises, the words of the trade, and
- * what a search looks through. Never changes.
+ * The whole content at one moment: the course, its lessons in reading order, the exercises, the checks, the words of the
+ * trade, and what a search looks through. Never changes.
  */
 public record Content(
         Course course,
         Map<LessonKey, Lesson> lessons,
         ExerciseLibrary exercises,
+        List<Check> checks,
         Glossary glossary,
         LessonSearch search) {
     public Content {
         lessons = Collections.unmodifiableMap(new LinkedHashMap<>(lessons));
+        checks = List.copyOf(checks);
+    }
+
+    /** The check of that id. */
+    public Optional<Check> check(String id) {
+        return checks.stream().filter(check -> check.id().equals(id)).findFirst();
     }
 
     /** The lesson of that name in that stage. */

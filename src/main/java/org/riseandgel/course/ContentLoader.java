@@ -60,7 +60,8 @@ final class ContentLoader {
         Glossary glossary = glossary(lessons);
         lessons.values().forEach(lesson -> lesson.body().explain(glossary));
         ExerciseLibrary.Loaded exercises = exercises(course);
-        Content content = new Content(course, lessons, exercises.library(), glossary, LessonSearch.of(lessons));
+        List<Check> checks = checks(course, exercises.library());
+        Content content = new Content(course, lessons, exercises.library(), checks, glossary, LessonSearch.of(lessons));
         return new Loaded(content, problems(exercises.problems()));
     }
 
@@ -168,6 +169,16 @@ final class ContentLoader {
         CourseNames names = CourseNames.of(course);
         return ExerciseLibrary.load(
                 sources, catalogue, new HashSet<>(names.skills()), new HashSet<>(names.objectives()));
+    }
+
+    /** A course may have no checks. */
+    private List<Check> checks(Course course, ExerciseLibrary library) {
+        List<String> skills = course.skills().stream().map(Skill::id).toList();
+        return files.files().stream()
+                .filter(file -> file.path().equals(ChecksParser.FILE))
+                .findFirst()
+                .map(file -> ChecksParser.parse(file.text(), skills, library, report(file.path())))
+                .orElse(List.of());
     }
 
     private Problems report(String file) {

@@ -121,6 +121,18 @@ final class Fields {
         return groups;
     }
 
+    /** A group of names with values that must be there. */
+    Optional<Fields> group(String name) {
+        if (isMissing(name)) {
+            problem(name, "is missing; write “" + name + ": { … }”");
+        } else if (mapping.entries().get(name).value() instanceof YamlNode.Mapping group) {
+            return Optional.of(new Fields(group, path + name + ".", problems));
+        } else {
+            problem(name, "must be a group of names with values");
+        }
+        return Optional.empty();
+    }
+
     /** A group of names with single values, in the order written. */
     Map<String, Line> pairs(String name) {
         asked.add(name);

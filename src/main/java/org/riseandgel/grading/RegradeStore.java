@@ -77,6 +77,20 @@ class RegradeStore {
             return state == State.RUNNING || state == State.UNDOING;
         }
 
+        public boolean isUndone() {
+            return state == State.UNDONE;
+        }
+
+        /** How far it is, in words. */
+        public String stateWords() {
+            return switch (state) {
+                case RUNNING -> "Judging again";
+                case DONE -> "Done";
+                case UNDOING -> "Undoing";
+                case UNDONE -> "Undone";
+            };
+        }
+
         public boolean isUndoable() {
             return state == State.DONE && changed > 0;
         }

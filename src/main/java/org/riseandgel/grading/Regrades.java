@@ -71,6 +71,15 @@ class Regrades {
         public boolean isChange() {
             return outcome == RegradeStore.Outcome.CHANGED;
         }
+
+        /** Why it does not change, in words. */
+        public String whyNot() {
+            return switch (outcome) {
+                case CORRECTED_BY_HAND -> "left alone: corrected by hand";
+                case OTHER_NUMBERS -> "left alone: the mended exercise would have asked something else";
+                default -> "the same";
+            };
+        }
     }
 
     /** The exercises of a published set that were mended since. */

@@ -42,7 +42,8 @@ class ArrowsTest {
         arrows.put("account", List.of("platform", "core"));
         arrows.put("practice", List.of("course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("grading", List.of("course", "exercise", "bench", "core", "platform", "account"));
-        arrows.put("clearance", List.of("course", "exercise", "core", "platform", "account"));
+        arrows.put("sitting", List.of("course", "exercise", "bench", "core", "platform", "account"));
+        arrows.put("clearance", List.of("sitting", "course", "exercise", "core", "platform", "account"));
         arrows.put(
                 "progress",
                 List.of("practice", "grading", "course", "exercise", "bench", "core", "platform", "account"));

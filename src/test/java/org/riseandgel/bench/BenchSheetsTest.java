@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.quarkus.test.junit.QuarkusTest;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jsoup.nodes.Document;
@@ -33,6 +34,24 @@ class BenchSheetsTest {
                 .containsExactly(Catalogue.standard().all().stream()
                         .map(calculation -> "/bench/" + calculation.id())
                         .toArray(String[]::new));
+    }
+
+    @Test
+    void theBenchIsInOrderOfTheWork() {
+        Document bench = opened("/bench", 200);
+        assertThat(bench.select("main h2").eachText())
+                .containsExactly(
+                        Arrays.stream(Task.values()).map(Task::getHeading).toArray(String[]::new));
+        assertThat(bench.select("main h2 + ul.cards:not(:has(li))")).isEmpty();
+    }
+
+    @Test
+    void whatComesOutInWordsIsNotSetAsAFigure() {
+        Document clock = opened("/bench/gel-clock", 200);
+        assertThat(clock.select(".results dd.words").eachText())
+                .singleElement()
+                .asString()
+                .startsWith("GO");
     }
 
     @ParameterizedTest

@@ -266,6 +266,11 @@ class GivenReaderTest {
         }
 
         @Override
+        public Task task() {
+            return Task.UNITS;
+        }
+
+        @Override
         public List<Input> inputs() {
             return List.of(input);
         }

@@ -53,6 +53,20 @@ class ScaleBatchTest {
     }
 
     @Test
+    void fromTheLiquid() {
+        Outcome outcome =
+                catalogue.run(scale, round.choosing("target", "liquid").with("liquid", Volume.ofMillilitres(500)));
+        // by hand: 500 mL × 1.02 = 510 g, ÷ 1.25 = 408 g of base; without the density 500 ÷ 1.25
+        assertThat(outcome.results().get("liquidVolume").inBase()).isCloseTo(500, within(1e-9));
+        assertThat(grams(outcome, "totalMass")).isCloseTo(510, within(1e-9));
+        assertThat(grams(outcome, "baseMass")).isCloseTo(408, within(1e-9));
+        assertThat(grams(outcome, "gellingAgentMass")).isCloseTo(44.88, within(1e-9));
+        assertThat(Slips.of(outcome, Slip.DENSITY_LEFT_OUT, "baseMass").inBase())
+                .isCloseTo(400, within(1e-9));
+        SlipsApart.check(scale, outcome);
+    }
+
+    @Test
     void fromTheBase() {
         Outcome outcome = catalogue.run(scale, round.with("base", Mass.ofGrams(150)));
         // by hand: 11 % of 150 g; 150 × 1.25; percent of the whole would make 25 % of a batch with 75 % of base

@@ -8,11 +8,14 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Cookie;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.riseandgel.Browserless;
 import org.riseandgel.SignedIn;
+import org.riseandgel.bench.Calculation;
+import org.riseandgel.bench.Catalogue;
 
 /** The volume stick as it leaves the printer: paper, scale and marks are read back from the PDF. */
 @QuarkusTest
@@ -66,9 +69,13 @@ class StickPrintTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"stick-marks", "foam-density", "scale-batch", "unit-conversion"})
+    @MethodSource("sheets")
     void aSheetPrintsOnOnePage(String sheet) {
         assertThat(printedPage("/bench/" + sheet).pages()).isEqualTo(1);
+    }
+
+    static Stream<String> sheets() {
+        return Catalogue.standard().all().stream().map(Calculation::id);
     }
 
     private static PrintedPaths printed(String query) {

@@ -85,7 +85,7 @@ class GlossaryTest {
             delimiter = '|',
             textBlock =
                     """
-        lesson: 01-foam/02-standing| lesson: 02-standing| 8 terms[3].lesson: Names “02-standing”, which is no lesson; write <stage>/<lesson> as their files are named.
+        lesson: 01-foam/02-standing| lesson: 02-standing| 7 terms[3].lesson: Names “02-standing”, which is no lesson; write <stage>/<lesson> as their files are named.
         term: rising whisk,| term: Zeal,| 4 terms[3].term: “whisk” stands after “Zeal”; sort the words by the alphabet.
         also: [foams]| also: [Whisks]| 4 terms[3].term: “whisks” is explained under “foam” already; explain it once.
         means: What beats air in.| mean: x| 4 terms[3].means: Is missing; write “means: …”.

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -96,6 +98,43 @@ class RealCourseTest {
         assertThat(reading.typedUnit().orElse(Unit.ONE).symbol()).as(text).isEqualTo(unit.symbol());
         double distance = Math.abs(reading.value().toDouble() - right.in(unit));
         assertThat(distance).as("%s against %s", text, right).isLessThanOrEqualTo(tolerance * (1 + 1e-9));
+    }
+
+    /** Every word of the glossary is linked from a lesson; one that nobody meets explains nothing. */
+    @Test
+    void everyWordOfTheGlossaryIsUsed() {
+        Set<Term> used = REAL.content().lessons().values().stream()
+                .flatMap(lesson -> lesson.body().terms().stream())
+                .collect(Collectors.toSet());
+        assertThat(REAL.content().glossary().terms()).isNotEmpty();
+        assertThat(REAL.content().glossary().terms())
+                .filteredOn(term -> !used.contains(term))
+                .extracting(Term::term)
+                .isEmpty();
+    }
+
+    /** A figure without words, and a link that leads nowhere, would be a problem of loading; the page shows it too. */
+    @Test
+    void everyFigureHasWordsAndEveryLinkLeadsSomewhere() {
+        Set<String> words = GlossaryView.of(REAL.content()).letters().stream()
+                .flatMap(letter -> letter.words().stream())
+                .map(GlossaryView.Line::anchor)
+                .collect(Collectors.toSet());
+        for (Lesson lesson : REAL.content().lessons().values()) {
+            Document page = Jsoup.parse(lesson.body().html(DecimalMark.POINT));
+            assertThat(page.select("figure svg")).isNotEmpty().allSatisfy(svg -> {
+                assertThat(page.getElementById(svg.attr("aria-labelledby")).text())
+                        .isNotBlank();
+                assertThat(page.getElementById(svg.attr("aria-describedby")).text())
+                        .hasSizeGreaterThan(20);
+            });
+            for (Element link : page.select("a.term")) {
+                assertThat(words)
+                        .contains(link.attr("href").substring(link.attr("href").indexOf('#') + 1));
+            }
+            assertThat(page.select("a:not(.term)").eachAttr("href"))
+                    .allMatch(address -> address.matches("#.+|/(course|practice|bench).*"));
+        }
     }
 
     /** Numbers in the running text come from a worked example of the same lesson. */

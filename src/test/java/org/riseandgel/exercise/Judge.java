@@ -69,13 +69,33 @@ final class Judge {
         }
     }
 
+    /** Every slip is named, and the right answer is right in its own unit and in another: which one takes turns. */
+    static void checkInTurn(DrawnNumbers drawn, long turn) {
+        DecimalMark mark = DecimalMark.values()[(int) (turn % DecimalMark.values().length)];
+        for (int part = 0; part < drawn.parts().size(); part++) {
+            Unit own = drawn.part(part).part().unit();
+            List<Unit> units = Arrays.stream(Unit.values())
+                    .filter(unit -> unit.kind() == own.kind())
+                    .toList();
+            Unit other = units.get((int) (turn / DecimalMark.values().length % units.size()));
+            right(drawn, part, own, mark);
+            right(drawn, part, other, mark);
+            slips(drawn, part, mark);
+        }
+    }
+
+    private static void right(DrawnNumbers drawn, int part, Unit unit, DecimalMark mark) {
+        Unit own = drawn.part(part).part().unit();
+        Rational number = unit.fromBase(own.toBase(drawn.part(part).expected()));
+        assertThat(judged(drawn, part, number, unit, mark).verdict()).isEqualTo(Verdict.RIGHT);
+    }
+
     private static void rightInEveryUnit(DrawnNumbers drawn, int part, DecimalMark mark) {
         DrawnPart asked = drawn.part(part);
         Unit own = asked.part().unit();
-        Arrays.stream(Unit.values()).filter(unit -> unit.kind() == own.kind()).forEach(unit -> {
-            Rational number = unit.fromBase(own.toBase(asked.expected()));
-            assertThat(judged(drawn, part, number, unit, mark).verdict()).isEqualTo(Verdict.RIGHT);
-        });
+        Arrays.stream(Unit.values())
+                .filter(unit -> unit.kind() == own.kind())
+                .forEach(unit -> right(drawn, part, unit, mark));
         String rounded = Feedback.rounded(asked.expected(), asked.part().readability(), own, mark);
         assertThat(judged(drawn, part, rounded, mark).verdict())
                 .as("rounded to what the instrument shows: %s", rounded)

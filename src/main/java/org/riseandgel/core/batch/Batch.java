@@ -84,6 +84,11 @@ public record Batch(Formula formula, Mass base) {
         return Mass.ofGrams(total.inGrams() / shares);
     }
 
+    /** The base that a mass of one ingredient does for: mass ÷ (php ÷ 100), php being above 0. */
+    public static Mass baseFor(Mass ingredient, Php php) {
+        return Mass.ofGrams(ingredient.inGrams() / (Checks.positive("php", php.inPartsPerHundred()) / 100));
+    }
+
     /** What php of a base weigh: base × php ÷ 100. With Σphp it is the whole batch. */
     public static Mass portionOf(Mass base, Php php) {
         return Mass.ofGrams(base.inGrams() * php.asShareOfBase());

@@ -41,7 +41,7 @@ public record Stock(Map<String, Mass> masses) {
 
     private double baseFor(Formula.Row row) {
         Mass mass = masses.getOrDefault(row.ingredient(), Mass.ofGrams(0));
-        double grams = Checks.positive("stock of " + row.ingredient() + " in grams", mass.inGrams());
-        return grams / row.php().asShareOfBase();
+        Checks.positive("stock of " + row.ingredient() + " in grams", mass.inGrams());
+        return Batch.baseFor(mass, row.php()).inGrams();
     }
 }

@@ -27,10 +27,13 @@ final class CornerTable {
         return slots[slot];
     }
 
-    /** The corner in words: (1.0, 2.0, 3.0). */
+    /** The corner in words: (1, 2.5, 3). */
     String words(int number) {
         return "(%s, %s, %s)"
-                .formatted(coordinates[3 * number], coordinates[3 * number + 1], coordinates[3 * number + 2]);
+                .formatted(
+                        MeshNumber.words(coordinates[3 * number]),
+                        MeshNumber.words(coordinates[3 * number + 1]),
+                        MeshNumber.words(coordinates[3 * number + 2]));
     }
 
     private int append(float x, float y, float z) {

@@ -77,7 +77,11 @@ final class MeshSink {
             throw new MeshRefusedException(
                     MeshRefusedException.Reason.NOT_A_NUMBER,
                     "a corner of triangle %d lies at %s, must be from %s to %s"
-                            .formatted(triangles + 1, value, -FARTHEST, FARTHEST));
+                            .formatted(
+                                    triangles + 1,
+                                    MeshNumber.words(value),
+                                    MeshNumber.words(-FARTHEST),
+                                    MeshNumber.words(FARTHEST)));
         }
         low[axis] = Math.min(low[axis], value);
         high[axis] = Math.max(high[axis], value);

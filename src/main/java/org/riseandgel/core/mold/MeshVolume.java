@@ -46,7 +46,10 @@ public record MeshVolume(Volume volume, int triangles, boolean insideOut, Length
             throw new MeshRefusedException(
                     MeshRefusedException.Reason.UNLIKELY_UNIT,
                     "the mesh would be %s mm long, must be from %s to %s mm: choose the unit in which it was drawn"
-                            .formatted(longest, SHORTEST_MOLD_MILLIMETRES, LONGEST_MOLD_MILLIMETRES));
+                            .formatted(
+                                    MeshNumber.words(longest),
+                                    MeshNumber.words(SHORTEST_MOLD_MILLIMETRES),
+                                    MeshNumber.words(LONGEST_MOLD_MILLIMETRES)));
         }
         double signed = mesh.closedVolume() * millimetres * millimetres * millimetres;
         return new MeshVolume(

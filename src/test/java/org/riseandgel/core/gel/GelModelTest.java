@@ -51,6 +51,13 @@ class GelModelTest {
         assertThat(cold / warm).isCloseTo(1.96735, within(1e-5));
     }
 
+    // Hydrogen iodide, a textbook example: k is 9.51e-9 at 500 K and 1.10e-5 at 600 K, which is 175.93 kJ/mol.
+    @Test
+    void theGasConstantGivesTheTextbookEnergy() {
+        double energy = GelModel.GAS_CONSTANT * StrictMath.log(1.10e-5 / 9.51e-9) / (1 / 500.0 - 1 / 600.0);
+        assertThat(energy / 1000).isCloseTo(175.93, within(0.005));
+    }
+
     // As above: a factor of exactly 2 is 51.216 kJ/mol.
     @Test
     void aFactorOfTwoHasItsActivationEnergy() {

@@ -133,7 +133,7 @@ class MeshVolumeTest {
         assertRefused(
                 Meshes.binary(open),
                 MeshRefusedException.Reason.OPEN,
-                "the mesh is open at the edge from (0.0, 30.0, 0.0) to (0.0, 0.0, 40.0): it has 1 triangle, must have 2");
+                "the mesh is open at the edge from (0, 30, 0) to (0, 0, 40): it has 1 triangle, must have 2");
     }
 
     @Test
@@ -150,7 +150,7 @@ class MeshVolumeTest {
         assertRefused(
                 Meshes.binary(two),
                 MeshRefusedException.Reason.BRANCHING,
-                "the edge from (10.0, 10.0, 0.0) to (10.0, 10.0, 10.0) has 4 triangles, must have 2");
+                "the edge from (10, 10, 0) to (10, 10, 10) has 4 triangles, must have 2");
     }
 
     @Test
