@@ -30,6 +30,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless.Answer;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.clearance.Place;
+import org.riseandgel.clearance.rule.Form;
+import org.riseandgel.clearance.rule.Substance;
 import org.riseandgel.course.CourseContent;
 
 /**
@@ -55,6 +58,11 @@ class AccessMatrixTest {
     private static final Set<Who> READING_SITTINGS = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
     private static final Set<Who> TEACHING = EnumSet.of(Who.INSTRUCTOR, Who.OFFICE);
     private static final Set<Who> OFFICE = EnumSet.of(Who.OFFICE);
+    private static final Set<Who> DECIDING = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD);
+    private static final Set<Who> STAFF = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
+
+    private static final Place DOOR = new Place(
+            new Substance("Sodium hexafluorosilicate", "16893-85-9", "Supplier A"), Form.DISPERSION, "Foaming room");
 
     private static final String MENDED = "stick-marks-straight-beaker";
 
@@ -172,6 +180,31 @@ class AccessMatrixTest {
         MATRIX.put("GET /people/{person}/sittings/{sitting}", READING_SITTINGS);
         MATRIX.put("POST /people/{person}/sittings/talk", TALKING);
 
+        MATRIX.put("GET /register", STAFF);
+        MATRIX.put("GET /register/mine", SIGNED_IN);
+        MATRIX.put("GET /register/mine/lines", SIGNED_IN);
+        MATRIX.put("POST /register/mine/appeals", SIGNED_IN);
+        MATRIX.put("GET /register/people/{person}", STAFF);
+        MATRIX.put("GET /register/people/{person}/{scope}", STAFF);
+        MATRIX.put("POST /register/mine/practicals", SIGNED_IN);
+        MATRIX.put("GET /register/sheets/{revision}", SIGNED_IN);
+        MATRIX.put("GET /register/sheets/{revision}/file", SIGNED_IN);
+        MATRIX.put("POST /register/sheets/{revision}/read", SIGNED_IN);
+        MATRIX.put("GET /register/evidence/{person}", DECIDING);
+        MATRIX.put("GET /register/evidence/{person}/{what}", DECIDING);
+        MATRIX.put("POST /register/evidence/{person}/{what}", DECIDING);
+        MATRIX.put("GET /register/observe/{person}/{scope}/{checklist}", DECIDING);
+        MATRIX.put("POST /register/observe/{person}/{scope}/{checklist}", DECIDING);
+        MATRIX.put("POST /register/people/{person}/suspend", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/grant", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/reinstate", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/suspend", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/withdraw", DECIDING);
+        MATRIX.put("GET /door", STAFF);
+        MATRIX.put("GET /door/{place}", STAFF);
+        MATRIX.put("GET /door/{place}/list", STAFF);
+        MATRIX.put("GET /api/v1/register/check", STAFF);
+
         MATRIX.put("GET /cohorts", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}/progress.{format}", TEACHING);
@@ -221,8 +254,8 @@ class AccessMatrixTest {
         values.put("{stage}", "04-whipping");
         values.put("{lesson}", "01-narrow-containers");
         values.put("{kind}", "self-check");
-        values.put("{exercise}", "stick-marks-straight-beaker");
         values.put("{skill}", "weighing");
+        values.put("{exercise}", one("SELECT exercise_id FROM draw WHERE skill = 'weighing' ORDER BY 1 LIMIT 1"));
         values.put(
                 "{work}",
                 one("SELECT id::text FROM graded_work WHERE person_id = '" + DemoPeople.ANOUK
@@ -241,6 +274,11 @@ class AccessMatrixTest {
         values.put("{part}", "1");
         values.put("{check}", "whipping-check");
         values.put("{secret}", "a".repeat(43));
+        values.put("{scope}", "00000000-0000-4000-8000-0000000000c9");
+        values.put("{place}", DOOR.id().toString());
+        values.put("{what}", "training");
+        values.put("{checklist}", "spill-response");
+        values.put("{revision}", "00000000-0000-4000-8000-0000000000d3");
     }
 
     @AfterEach
@@ -353,6 +391,8 @@ class AccessMatrixTest {
             path = path.replace("{id}", who == Who.NOBODY ? UUID.randomUUID().toString() : spareSignIn(who));
         } else if (path.startsWith("/account/tokens/{id}")) {
             path = path.replace("{id}", who == Who.NOBODY ? UUID.randomUUID().toString() : ownToken(who));
+        } else if (path.equals("/api/v1/register/check")) {
+            path += "?task=clean&person=" + DemoPeople.BASTIAN + "&place=" + DOOR.id();
         } else if (path.startsWith("/bench/{id}") || path.startsWith("/api/v1/bench/{id}")) {
             path = path.replace("{id}", "foam-density");
         } else if (path.endsWith("/answers/{draw}/{part}")) {

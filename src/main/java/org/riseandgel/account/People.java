@@ -39,6 +39,13 @@ public class People {
         return persons.withRoles(person).map(People::view);
     }
 
+    /** The person with this sign-in name, also when disabled. */
+    public Optional<PersonView> withSignInName(String name) {
+        return persons.bySignInNames(List.of(SignInName.normal(name))).stream()
+                .map(People::view)
+                .findFirst();
+    }
+
     /** The display names of some people; whom the school does not know is left out. */
     public Map<UUID, String> names(Collection<UUID> people) {
         Map<UUID, String> names = new HashMap<>();

@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.riseandgel.clearance.ledger.EventText;
 import org.riseandgel.clearance.rule.Body;
 import org.riseandgel.clearance.rule.ClearanceRule;
 import org.riseandgel.clearance.rule.Standing;
@@ -27,20 +26,17 @@ class Answers {
     }
 
     /** What is kept for one question, in the order of time. */
-    record Kept(UUID person, UUID place, String task, List<ClearanceRule.Piece> pieces) {
+    record Kept(UUID person, UUID place, String task, String pieces) {
         /** The answer at an instant; empty before the first of them. */
         Optional<Standing> at(Instant when) {
-            return pieces.stream()
-                    .filter(piece -> !piece.from().isAfter(when))
-                    .reduce((earlier, later) -> later)
-                    .map(ClearanceRule.Piece::standing);
+            return KeptPieces.at(pieces, when);
         }
     }
 
     Optional<Kept> find(UUID person, UUID place, Task task) {
         return sql.first(
                 "SELECT pieces FROM register_answer WHERE person_id = ? AND place_id = ? AND task = ?",
-                row -> new Kept(person, place, task.name(), read(row.text("pieces"))),
+                row -> new Kept(person, place, task.name(), row.text("pieces")),
                 person,
                 place,
                 task.name());
@@ -57,7 +53,7 @@ class Answers {
                 person,
                 place,
                 task.name(),
-                EventText.canonical(pieces.toArray(ClearanceRule.Piece[]::new)),
+                KeptPieces.write(pieces),
                 dependsOn.stream().map(UUID::toString).toArray(String[]::new));
     }
 
@@ -78,11 +74,6 @@ class Answers {
     List<Kept> all() {
         return sql.list(
                 "SELECT person_id, place_id, task, pieces FROM register_answer ORDER BY person_id, place_id, task",
-                row -> new Kept(
-                        row.uuid("person_id"), row.uuid("place_id"), row.text("task"), read(row.text("pieces"))));
-    }
-
-    private static List<ClearanceRule.Piece> read(String text) {
-        return List.of(EventText.parse(text, ClearanceRule.Piece[].class));
+                row -> new Kept(row.uuid("person_id"), row.uuid("place_id"), row.text("task"), row.text("pieces")));
     }
 }

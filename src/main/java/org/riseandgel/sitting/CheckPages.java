@@ -3,13 +3,17 @@ package org.riseandgel.sitting;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
 import org.riseandgel.account.Roles;
 import org.riseandgel.account.Viewer;
 import org.riseandgel.course.Check;
@@ -22,26 +26,29 @@ import org.riseandgel.platform.web.SeeOther;
 public class CheckPages {
     private final Checks checks;
     private final SittingDesk desk;
+    private final WaitingChecks waiting;
     private final Viewer viewer;
 
-    CheckPages(Checks checks, SittingDesk desk, Viewer viewer) {
+    CheckPages(Checks checks, SittingDesk desk, WaitingChecks waiting, Viewer viewer) {
         this.checks = checks;
         this.desk = desk;
+        this.waiting = waiting;
         this.viewer = viewer;
     }
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance checks(List<Checks.Sheet> sheets);
+        static native TemplateInstance checks(List<Checks.Sheet> sheets, boolean practiceWaits);
 
         static native TemplateInstance check(Checks.Sheet sheet, List<Problem> problems);
 
         private Templates() {}
     }
 
+    /** The checks; to somebody who wanted to practise what an open one asks, it is said why that waits. */
     @GET
-    public TemplateInstance checks() {
-        return Templates.checks(checks.of(viewer.getId()));
+    public TemplateInstance checks(@RestQuery @DefaultValue("") String waits) {
+        return Templates.checks(checks.of(viewer.getId()), waits.equals("practice"));
     }
 
     @GET
@@ -55,8 +62,9 @@ public class CheckPages {
     @Path("/{check}/begin")
     public Response begin(@RestPath String check) {
         Check found = checks.find(check).orElseThrow(NotFoundException::new);
-        return desk.begin(viewer.getId(), found)
-                .map(sitting -> SeeOther.page("/sittings/" + sitting + "/items/next"))
+        Optional<UUID> begun = desk.begin(viewer.getId(), found);
+        waiting.forget(viewer.getId());
+        return begun.map(sitting -> SeeOther.page("/sittings/" + sitting + "/items/next"))
                 .orElseGet(() -> notNow(sheet(check)));
     }
 

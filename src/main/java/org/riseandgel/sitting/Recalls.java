@@ -20,9 +20,8 @@ class Recalls {
         this.clock = clock;
     }
 
-    /** Since when the recall check waits for the person with these earlier sittings of it; empty when it does not. */
-    Optional<Instant> waitingSince(Check check, UUID person, List<StoredSitting> past) {
-        List<Instant> begun = past.stream().map(StoredSitting::startedAt).toList();
+    /** Since when the recall check waits for the person who began it at these times; empty when it does not. */
+    Optional<Instant> waitingSince(Check check, UUID person, List<Instant> begun) {
         Optional<Instant> cleared = register.isResolvable() ? register.get().clearedSince(person) : Optional.empty();
         return cleared.flatMap(
                 since -> RecallRule.waitingSince(check.recallDays(), person, since, begun, clock.instant()));

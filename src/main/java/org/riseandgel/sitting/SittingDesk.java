@@ -1,6 +1,7 @@
 package org.riseandgel.sitting;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
@@ -23,6 +24,7 @@ class SittingDesk {
     private final Beginnings beginnings;
     private final KeptDraws draws;
     private final Recalls recalls;
+    private final Event<SittingHandedIn> handedIn;
     private final SchoolSettings school;
     private final Seeds seeds;
     private final Clock clock;
@@ -33,6 +35,7 @@ class SittingDesk {
             Beginnings beginnings,
             KeptDraws draws,
             Recalls recalls,
+            Event<SittingHandedIn> handedIn,
             SchoolSettings school,
             Seeds seeds,
             Clock clock) {
@@ -41,6 +44,7 @@ class SittingDesk {
         this.beginnings = beginnings;
         this.draws = draws;
         this.recalls = recalls;
+        this.handedIn = handedIn;
         this.school = school;
         this.seeds = seeds;
         this.clock = clock;
@@ -67,8 +71,12 @@ class SittingDesk {
                 noted.stream().map(TalkStore.Talk::notedAt).max(Comparator.naturalOrder()));
         boolean called = !check.isRecall()
                 || answer instanceof TryRule.Answer.GoOn
-                || recalls.waitingSince(check, person, past).isPresent();
+                || recalls.waitingSince(check, person, begun(past)).isPresent();
         return called ? answer : new TryRule.Answer.NotCalled();
+    }
+
+    private static List<Instant> begun(List<StoredSitting> past) {
+        return past.stream().map(StoredSitting::startedAt).toList();
     }
 
     /**
@@ -117,7 +125,13 @@ class SittingDesk {
     void handIn(UUID person, UUID sitting) {
         store.hold(person, sitting)
                 .map(open -> Marking.handedIn(open, draws::of, school.decimalMark(), now()))
-                .ifPresent(store::handIn);
+                .ifPresent(this::handIn);
+    }
+
+    /** Whoever has to know of it is told in the same transaction. */
+    private void handIn(StoredSitting marked) {
+        store.handIn(marked);
+        handedIn.fire(new SittingHandedIn(marked.person(), marked.id()));
     }
 
     private LocalDate today(Instant now) {

@@ -28,12 +28,14 @@ public class SittingPages {
     private final SittingStore store;
     private final SittingDesk desk;
     private final SittingViews views;
+    private final WaitingChecks waiting;
     private final Viewer viewer;
 
-    SittingPages(SittingStore store, SittingDesk desk, SittingViews views, Viewer viewer) {
+    SittingPages(SittingStore store, SittingDesk desk, SittingViews views, WaitingChecks waiting, Viewer viewer) {
         this.store = store;
         this.desk = desk;
         this.views = views;
+        this.waiting = waiting;
         this.viewer = viewer;
     }
 
@@ -110,6 +112,7 @@ public class SittingPages {
     public Response handIn(@RestPath UUID sitting) {
         stored(sitting);
         desk.handIn(viewer.getId(), sitting);
+        waiting.forget(viewer.getId());
         return SeeOther.page(address(sitting));
     }
 

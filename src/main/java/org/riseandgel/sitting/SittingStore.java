@@ -119,14 +119,21 @@ class SittingStore {
         return asked;
     }
 
+    /** When a sitting was begun, at which check, and whether it is open. */
+    record Begun(String check, Instant at, boolean open) {}
+
+    /** All beginnings of a person. */
+    List<Begun> begun(UUID person) {
+        return sql.list(
+                "SELECT check_id, started_at, handed_in_at IS NULL AS open FROM sitting WHERE person_id = ?",
+                row -> new Begun(row.text("check_id"), row.instant("started_at"), row.flag("open")),
+                person);
+    }
+
     /** The exercises of the person's open sittings. */
     Set<String> askedNow(UUID person) {
         return new HashSet<>(sql.list(
-                """
-                SELECT i.exercise_id FROM sitting_item i JOIN sitting s ON s.id = i.sitting_id
-                WHERE s.person_id = ? AND s.handed_in_at IS NULL""",
-                row -> row.text("exercise_id"),
-                person));
+                "SELECT exercise_id FROM asked_in_check WHERE person_id = ?", row -> row.text("exercise_id"), person));
     }
 
     /** Adds the sitting's own row. False when there is an open one, or one of this day, and nothing is added. */

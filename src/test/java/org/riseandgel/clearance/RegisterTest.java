@@ -3,8 +3,10 @@ package org.riseandgel.clearance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.TestTransaction;
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import java.time.Duration;
 import java.time.Instant;
@@ -30,12 +32,14 @@ import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.Judgement;
 import org.riseandgel.clearance.rule.Keeping;
 import org.riseandgel.clearance.rule.Need;
+import org.riseandgel.clearance.rule.Policy;
 import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Status;
 import org.riseandgel.clearance.rule.StepSeen;
 import org.riseandgel.clearance.rule.Task;
 import org.riseandgel.clearance.rule.Trigger;
 import org.riseandgel.platform.school.SchoolSettings;
+import org.riseandgel.sitting.SittingHandedIn;
 
 /**
  * The register through its services, on the real database. What moves the clock runs in a transaction that is rolled back:
@@ -83,6 +87,18 @@ class RegisterTest {
 
     @Inject
     People people;
+
+    @Inject
+    Scribe scribe;
+
+    @Inject
+    SittingWatch watch;
+
+    @Inject
+    SittingsAsEvidence realSittings;
+
+    @Inject
+    Event<SittingHandedIn> handedIn;
 
     @Inject
     SchoolSettings settingsOfSchool;
@@ -256,6 +272,36 @@ class RegisterTest {
             decisions.suspend(cast.observer(), cast.learner(), cast.scope().id(), trigger, "As it was told");
             assertThat(ask(cast, Task.CLEAN).reason()).isEqualTo(Reason.SUSPENDED);
         }
+    }
+
+    @Test
+    void cr11_aRecallCheckWithACriticalItemWrongSuspendsWhenItIsHandedIn() {
+        Cast cast = school.cleared(SOME);
+        assertThat(watch.clearedSince(cast.learner())).isPresent();
+        SittingsForTests.handIn(cast.learner(), school.now(), 11, 0, Evidence.SittingNoted.Kind.RECALL);
+        handIn(cast);
+        assertThat(ask(cast, Task.CLEAN).isYes()).isTrue();
+        SittingsForTests.handIn(cast.learner(), school.now(), 11, 1, Evidence.SittingNoted.Kind.RECALL);
+        handIn(cast);
+        assertThat(ask(cast, Task.CLEAN).reason()).isEqualTo(Reason.SUSPENDED);
+        assertThat(watch.clearedSince(cast.learner())).isEmpty();
+        assertThat(records.of(cast.learner()).stream()
+                        .filter(line -> line.kind().equals("sitting-noted")))
+                .as("each is written down once")
+                .hasSize(4);
+    }
+
+    @Test
+    void cr03_realSittingsAreReadAsTheyWereHandedIn() {
+        List<Evidence.SittingNoted> handedIn = realSittings.handedIn(DemoPeople.BASTIAN);
+        assertThat(handedIn).isNotEmpty().allSatisfy(sitting -> {
+            assertThat(sitting.kind()).isEqualTo(Evidence.SittingNoted.Kind.GATE);
+            assertThat(sitting.check()).isEqualTo(SittingsForTests.CHECK);
+            assertThat(sitting.items()).isEqualTo(12);
+            assertThat(sitting.versions().pool())
+                    .isEqualTo(realSittings.currentPool(SittingsForTests.CHECK).orElseThrow());
+        });
+        assertThat(realSittings.currentPool("no-such-check")).isEmpty();
     }
 
     @Test
@@ -516,6 +562,28 @@ class RegisterTest {
     }
 
     @Test
+    void cr28_aStricterPolicyListsEveryClearanceThatItWouldNotGrantWithADay() {
+        Cast cast = school.cleared(SOME);
+        Policy now = register.policy().orElseThrow();
+        Policy stricter = new Policy(
+                "stricter",
+                new Policy.Knowledge(SittingsForTests.CHECK, 2, 12, 12, 24, 60),
+                now.periods(),
+                now.singleInstructor(),
+                now.ppe(),
+                now.respirator(),
+                now.checklists());
+        assertThat(whatIf.of(scribe.all(), now, school.now()))
+                .extracting(WhatIf.NoLonger::person)
+                .doesNotContain(cast.learner());
+        assertThat(whatIf.of(scribe.all(), stricter, school.now()))
+                .filteredOn(one -> one.person().equals(cast.learner()))
+                .singleElement()
+                .satisfies(one -> assertThat(one.due())
+                        .isEqualTo(today().plusDays(now.periods().renewalDueDays())));
+    }
+
+    @Test
     void theDemoSchoolHasPeopleInEveryState() {
         List<Register.BoardRow> rows = register.board(null, null).rows();
         assertThat(demo(rows, DemoPeople.ANOUK).standing().status()).isEqualTo(Status.CLEARED);
@@ -566,6 +634,11 @@ class RegisterTest {
                 .findFirst()
                 .orElseThrow()
                 .said();
+    }
+
+    private void handIn(Cast cast) {
+        QuarkusTransaction.requiringNew()
+                .run(() -> handedIn.fire(new SittingHandedIn(cast.learner(), UUID.randomUUID())));
     }
 
     private UUID lineOf(Cast cast, String kind) {

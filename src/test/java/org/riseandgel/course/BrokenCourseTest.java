@@ -61,6 +61,19 @@ class BrokenCourseTest {
 
     static Stream<Arguments> mistakes() {
         return Stream.of(
+                mistake(
+                        COURSE,
+                        "skills:\n",
+                        "objectives:\n  - { id: wash, title: Wash }\n  - { id: wash, title: Again }\nskills:\n",
+                        16,
+                        "objectives[2].id: “wash” is here twice; every id is used once."),
+                mistake(
+                        LESSON,
+                        "- question: What is a ratio of 4?",
+                        "- objectives: [wash]\n    question: What is a ratio of 4?",
+                        11,
+                        "self-check[1].objectives: Names the objective “wash”, which is not in course.yaml; the objectives"
+                                + " there are none."),
                 mistake(LESSON, "title: Rising\n", "", 2, "title: Is missing; write “title: …”."),
                 mistake(
                         LESSON,
@@ -73,7 +86,8 @@ class BrokenCourseTest {
                         "minutes: 5",
                         "minutes: 5\nlevel: 2",
                         4,
-                        "level: Is not known here; use one of hazard, title, minutes, objectives, skills, practice, sources, recall, self-check."),
+                        "level: Is not known here; use one of hazard, title, minutes, objectives, skills, practice,"
+                                + " sources, recall, self-check."),
                 mistake(
                         LESSON,
                         "objectives:\n  - Say how far a foam rose\n",
@@ -158,13 +172,15 @@ class BrokenCourseTest {
                         "emptyCup: 8.4 g",
                         "empty: 8.4 g",
                         46,
-                        "inputs.empty: Is not an input of foam-density; use one of emptyCup, fullCup, cupVolume, liquidDensity."),
+                        "inputs.empty: Is not an input of foam-density; use one of emptyCup, fullCup, cupVolume,"
+                                + " liquidDensity."),
                 mistake(
                         LESSON,
                         "cupVolume: 100 mL",
                         "cupVolume: 100 g",
                         48,
-                        "inputs.cupVolume: Volume of the cup: “100 g” is a mass, but a volume is asked for. Write it in mL."),
+                        "inputs.cupVolume: Volume of the cup: “100 g” is a mass, but a volume is asked for. Write it"
+                                + " in mL."),
                 mistake(
                         LESSON,
                         "cupVolume: 100 mL",
@@ -176,7 +192,8 @@ class BrokenCourseTest {
                         "cupVolume: 100 mL",
                         "cupVolume: 1,234 mL",
                         48,
-                        "inputs.cupVolume: Volume of the cup: “1,234 mL” can be read as “1.234 mL” or as “1234 mL”. Write the one you mean."),
+                        "inputs.cupVolume: Volume of the cup: “1,234 mL” can be read as “1.234 mL” or as “1234 mL”."
+                                + " Write the one you mean."),
                 mistake(
                         LESSON,
                         "fullCup: 33.9 g",
@@ -249,37 +266,43 @@ class BrokenCourseTest {
                         "(skill:rising)",
                         "(skill:flying)",
                         55,
-                        "link: “skill:flying” leads nowhere; link to skill:<skill>, bench:<calculation>, <lesson>.md or #<heading> as they are named."),
+                        "link: “skill:flying” leads nowhere; link to skill:<skill>, bench:<calculation>, <lesson>.md"
+                                + " or #<heading> as they are named."),
                 mistake(
                         LESSON,
                         "(bench:foam-density)",
                         "(bench:foam)",
                         55,
-                        "link: “bench:foam” leads nowhere; link to skill:<skill>, bench:<calculation>, <lesson>.md or #<heading> as they are named."),
+                        "link: “bench:foam” leads nowhere; link to skill:<skill>, bench:<calculation>, <lesson>.md or"
+                                + " #<heading> as they are named."),
                 mistake(
                         LESSON,
                         "(02-standing.md)",
                         "(03-lying.md)",
                         56,
-                        "link: “03-lying.md” leads nowhere; link to skill:<skill>, bench:<calculation>, <lesson>.md or #<heading> as they are named."),
+                        "link: “03-lying.md” leads nowhere; link to skill:<skill>, bench:<calculation>, <lesson>.md or"
+                                + " #<heading> as they are named."),
                 mistake(
                         LESSON,
                         "(02-standing.md#the-cup)",
                         "(02-standing.md#the-mug)",
                         56,
-                        "link: “02-standing.md#the-mug” leads nowhere; link to skill:<skill>, bench:<calculation>, <lesson>.md or #<heading> as they are named."),
+                        "link: “02-standing.md#the-mug” leads nowhere; link to skill:<skill>, bench:<calculation>,"
+                                + " <lesson>.md or #<heading> as they are named."),
                 mistake(
                         LESSON,
                         "(skill:rising)",
                         "(https://example.org/)",
                         55,
-                        "link: “https://example.org/” leads nowhere; pages outside are not linked: name the source under “sources”."),
+                        "link: “https://example.org/” leads nowhere; pages outside are not linked: name the source"
+                                + " under “sources”."),
                 mistake(
                         LESSON,
                         "(skill:rising)",
                         "(javascript:alert)",
                         55,
-                        "link: “javascript:alert” leads nowhere; link to skill:<skill>, bench:<calculation>, <lesson>.md or #<heading> as they are named."),
+                        "link: “javascript:alert” leads nowhere; link to skill:<skill>, bench:<calculation>,"
+                                + " <lesson>.md or #<heading> as they are named."),
                 mistake(
                         LESSON,
                         "word: CAUTION",
@@ -298,7 +321,8 @@ class BrokenCourseTest {
                         "title: Why\n",
                         "title: Why: because\n",
                         69,
-                        "This is no YAML: mapping values are not allowed here. Check the indentation, and put quotes around text that holds a colon or a brace."),
+                        "This is no YAML: mapping values are not allowed here. Check the indentation, and put quotes"
+                                + " around text that holds a colon or a brace."),
                 mistake(
                         COURSE,
                         "number: 2",
@@ -328,13 +352,15 @@ class BrokenCourseTest {
                         "[01-rising, 02-standing]",
                         "[01-rising, 02-standing, 03-lying]",
                         6,
-                        "lessons: Names “03-lying”, but there is no lessons/01-foam/03-lying.md; write it or take it off the list."),
+                        "lessons: Names “03-lying”, but there is no lessons/01-foam/03-lying.md; write it or take it"
+                                + " off the list."),
                 mistake(
                         COURSE,
                         "lessons: [01-rising, 02-standing]",
                         "lessons: &all [01-rising, 02-standing]",
                         6,
-                        "stages[1].lessons: Anchors (&), aliases (*) and tags (!) are not used here; write the value out."),
+                        "stages[1].lessons: Anchors (&), aliases (*) and tags (!) are not used here; write the value"
+                                + " out."),
                 mistake(
                         FIGURE,
                         "viewBox=\"0 0 640 360\"",

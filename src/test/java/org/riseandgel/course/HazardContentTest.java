@@ -2,9 +2,15 @@ package org.riseandgel.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -36,6 +42,22 @@ class HazardContentTest {
                 .map(objective -> DynamicTest.dynamicTest(objective.id(), () -> assertThat(asked)
                         .filteredOn(objective.id()::equals)
                         .hasSizeGreaterThanOrEqualTo(ITEMS_PER_OBJECTIVE)));
+    }
+
+    /** What is asked is also looked at: the steps of the observation checklists name the objectives that they show. */
+    @Test
+    void everyObjectiveIsShownAtTheBench() throws IOException {
+        String checklists = Files.readString(Path.of("lessons/clearance.yaml"));
+        Set<String> shown = Pattern.compile("objectives: \\[([^]]*)]")
+                .matcher(checklists)
+                .results()
+                .flatMap(found -> Stream.of(found.group(1).split(",")))
+                .map(String::strip)
+                .filter(id -> !id.isEmpty())
+                .collect(Collectors.toSet());
+        assertThat(shown)
+                .containsExactlyInAnyOrderElementsOf(
+                        REAL.course().objectives().stream().map(Objective::id).toList());
     }
 
     /** LX-16: what is looked for in memory before the text stays there longer. */

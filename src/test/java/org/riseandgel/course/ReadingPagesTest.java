@@ -19,6 +19,8 @@ import org.riseandgel.exercise.ExerciseTemplate;
 @QuarkusTest
 class ReadingPagesTest {
     private static final String LESSON = "/course/04-whipping/01-narrow-containers";
+    /** Somebody who has just begun may read the first stage alone. */
+    private static final String OPEN_LESSON = "/course/01-bench-and-hazards/09-tools-and-heat";
 
     @Inject
     CourseContent content;
@@ -64,25 +66,26 @@ class ReadingPagesTest {
         Browserless.Answer hostile = person.get("/course/search?words=%3Cscript%3Ealert(1)%3C/script%3E");
         assertThat(hostile.status()).isEqualTo(200);
         assertThat(hostile.page().select("script:not([src])")).isEmpty();
-        assertThat(person.get("/course/search?words=" + "a%20".repeat(2_000)).status())
+        assertThat(person.get("/course/search?words=" + "a%20".repeat(500)).status())
                 .isEqualTo(200);
     }
 
     @Test
     void aKeptPlaceIsOfferedUntilTheLessonIsRead() {
         Browserless fintan = SignedIn.asPerson(DemoPeople.FINTAN);
-        Lesson lesson = content.lesson("04-whipping", "01-narrow-containers").orElseThrow();
+        Lesson lesson =
+                content.lesson("01-bench-and-hazards", "09-tools-and-heat").orElseThrow();
         Heading second = lesson.body().headings().get(1);
-        Document form = fintan.get(LESSON).page();
+        Document form = fintan.get(OPEN_LESSON).page();
         assertThat(form.select("[data-keep-place] option").eachAttr("value")).contains(second.anchor());
         assertThat(form.text()).doesNotContain("Go on where you stopped");
 
-        Browserless.Answer kept = fintan.post(LESSON + "/place", Map.of("anchor", second.anchor()));
+        Browserless.Answer kept = fintan.post(OPEN_LESSON + "/place", Map.of("anchor", second.anchor()));
 
         assertThat(kept.status()).isEqualTo(303);
-        assertThat(kept.location()).isEqualTo(LESSON + "#" + second.anchor());
-        String link = "a[href=" + LESSON + "#" + second.anchor() + "]";
-        assertThat(fintan.get(LESSON).page().select(link).eachText())
+        assertThat(kept.location()).isEqualTo(OPEN_LESSON + "#" + second.anchor());
+        String link = "a[href=" + OPEN_LESSON + "#" + second.anchor() + "]";
+        assertThat(fintan.get(OPEN_LESSON).page().select(link).eachText())
                 .contains("Go on where you stopped: " + second.words());
         assertThat(fintan.get("/course").page().select(link)).hasSize(1);
         assertThat(fintan.get("/today").page().select(link)).hasSize(1);
@@ -90,14 +93,14 @@ class ReadingPagesTest {
                 .isEmpty();
 
         Heading third = lesson.body().headings().get(2);
-        assertThat(fintan.post(LESSON + "/place", Map.of("anchor", third.anchor(), "quiet", "yes"))
+        assertThat(fintan.post(OPEN_LESSON + "/place", Map.of("anchor", third.anchor(), "quiet", "yes"))
                         .status())
                 .isEqualTo(204);
         assertThat(fintan.get("/course").page().select(link)).isEmpty();
         assertThat(fintan.get("/course").page().select("a[href$=#" + third.anchor() + "]"))
                 .hasSize(1);
 
-        fintan.post(LESSON + "/read");
+        fintan.post(OPEN_LESSON + "/read");
         assertThat(fintan.get("/course").page().select("a[href$=#" + third.anchor() + "]"))
                 .isEmpty();
         assertThat(fintan.get("/today").page().select("a[href$=#" + third.anchor() + "]"))

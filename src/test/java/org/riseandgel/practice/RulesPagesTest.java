@@ -212,7 +212,7 @@ class RulesPagesTest {
     @Test
     void anEstimateComesFirstIsKeptAndIsHeldAgainstTheValueAfterwards() {
         StoredDraw.Setting asking = new StoredDraw.Setting(false, true, null, false, null, null, null);
-        UUID draw = learner.drawOf(beaker, 6, asking);
+        UUID draw = learner.drawOf(beaker, 0x9E37_79B9_7F4AL, asking);
         Browserless.Answer before = learner.page(draw);
         Document page = before.page();
         assertThat(page.select("input[name=decade]")).hasSize(5);

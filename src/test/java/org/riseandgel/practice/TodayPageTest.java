@@ -13,6 +13,7 @@ import org.riseandgel.Browserless;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.TestPeople;
+import org.riseandgel.course.CourseContent;
 import org.riseandgel.platform.sql.Sql;
 
 /** The first page of an apprentice says one thing to do, whatever went before; and the demo school has a past. */
@@ -22,7 +23,19 @@ class TodayPageTest {
     Sql sql;
 
     @Inject
+    DrawStore store;
+
+    @Inject
+    Drawings drawings;
+
+    @Inject
+    CourseContent content;
+
+    @Inject
     Standings standings;
+
+    @Inject
+    ReturnDates dates;
 
     private static Document today(UUID person) {
         return SignedIn.asPerson(person).get("/today").page();
@@ -75,16 +88,24 @@ class TodayPageTest {
         closeDraws(DemoPeople.ESME);
         Document page = today(DemoPeople.ESME);
         assertThat(page.select("section[aria-labelledby=due] li").eachText()).contains("Weighing since today");
+        assertThat(dates.eventsFor(DemoPeople.ESME))
+                .as("and stands in the calendar")
+                .anySatisfy(event -> {
+                    assertThat(event.title()).isEqualTo("Practise again: Weighing");
+                    assertThat(event.day()).contains(standings.today());
+                });
     }
 
     @Test
     void whoeverWasSureAndWrongLooksAtThatFirst() {
-        closeDraws(DemoPeople.DARIUS);
-        Browserless darius = SignedIn.asPerson(DemoPeople.DARIUS);
-        Document page = darius.get("/today").page();
+        Learner learner = Newcomer.at(sql, "04-whipping").learner(store, drawings);
+        UUID draw = learner.drawOf(
+                content.exercises().find("stick-marks-straight-beaker").orElseThrow(), 7);
+        learner.post(draw, 0, "987 cm", "987 cm", "sure");
+        Document page = learner.browser.get("/today").page();
         assertThat(next(page)).isEqualTo("Look at this first");
         String why = page.select("section[aria-labelledby=next] a.button").attr("href");
-        assertThat(darius.get(why).page().select("#look-at").text()).isEqualTo("You were sure");
+        assertThat(learner.browser.get(why).page().select("#look-at").text()).isEqualTo("You were sure");
     }
 
     @Test

@@ -59,6 +59,15 @@ final class Sitter {
         return draws.of(stored(sitting).item(number).orElseThrow());
     }
 
+    /** The first item, from some number on, that asks for a number and so has a field to type into. */
+    int typedFrom(UUID sitting, int first) {
+        return stored(sitting).items().stream()
+                .map(StoredItem::number)
+                .filter(number -> number >= first && drawn(sitting, number) instanceof DrawnNumbers)
+                .findFirst()
+                .orElseThrow();
+    }
+
     String right(UUID sitting, int number) {
         return drawn(sitting, number) instanceof DrawnChoice choice
                 ? choice.right()

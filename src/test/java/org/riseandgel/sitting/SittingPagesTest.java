@@ -98,40 +98,43 @@ class SittingPagesTest {
     @Test
     void anAnswerCanBeChangedUntilHandingInAndEachSaveHasItsTime() {
         UUID sitting = sitter.begin(CHECK);
-        sitter.save(sitting, 2, sitter.wrong(sitting, 2));
+        int number = sitter.typedFrom(sitting, 2);
+        sitter.save(sitting, number, sitter.wrong(sitting, number));
         MutableClock.advance(Duration.ofSeconds(30));
-        String right = sitter.right(sitting, 2);
-        sitter.save(sitting, 2, right);
-        StoredItem item = sitter.stored(sitting).item(2).orElseThrow();
+        String right = sitter.right(sitting, number);
+        sitter.save(sitting, number, right);
+        StoredItem item = sitter.stored(sitting).item(number).orElseThrow();
         assertThat(item.typed()).isEqualTo(right);
         assertThat(item.saves()).isEqualTo(2);
         assertThat(sql.list(
-                        "SELECT saved_at FROM sitting_save WHERE sitting_id = ? AND number = 2 ORDER BY nth",
+                        "SELECT saved_at FROM sitting_save WHERE sitting_id = ? AND number = ? ORDER BY nth",
                         row -> row.instant("saved_at"),
-                        sitting))
+                        sitting,
+                        number))
                 .hasSize(2)
                 .satisfies(times -> assertThat(Duration.between(times.get(0), times.get(1)))
                         .isGreaterThanOrEqualTo(Duration.ofSeconds(30)));
         assertThat(sitter.browser
-                        .get("/sittings/" + sitting + "/items/2")
+                        .get("/sittings/" + sitting + "/items/" + number)
                         .page()
                         .selectFirst("#answer")
                         .attr("value"))
                 .isEqualTo(right);
 
         sitter.handIn(sitting);
-        Answer late = sitter.save(sitting, 2, sitter.wrong(sitting, 2));
-        assertThat(late.location()).isEqualTo("/sittings/" + sitting + "#item-2");
-        assertThat(sitter.stored(sitting).item(2).orElseThrow().typed()).isEqualTo(right);
+        Answer late = sitter.save(sitting, number, sitter.wrong(sitting, number));
+        assertThat(late.location()).isEqualTo("/sittings/" + sitting + "#item-" + number);
+        assertThat(sitter.stored(sitting).item(number).orElseThrow().typed()).isEqualTo(right);
     }
 
     @Test
     void whatCannotBeReadIsAskedAgainAndChangesNothing() {
         UUID sitting = sitter.begin(CHECK);
-        String right = sitter.right(sitting, 1);
-        sitter.save(sitting, 1, right);
+        int number = sitter.typedFrom(sitting, 1);
+        String right = sitter.right(sitting, number);
+        sitter.save(sitting, number, right);
         for (String unclear : List.of("", "about so much", "1,2,3 4", "x".repeat(400))) {
-            Answer again = sitter.save(sitting, 1, unclear);
+            Answer again = sitter.save(sitting, number, unclear);
             assertThat(again.status()).as(unclear).isEqualTo(422);
             Document page = again.page();
             assertThat(page.selectFirst("#answer").attr("value")).isEqualTo(unclear);
@@ -139,7 +142,7 @@ class SittingPagesTest {
                     .isNotEmpty()
                     .isEqualTo(page.select("#answer-error").text());
         }
-        assertThat(sitter.stored(sitting).item(1).orElseThrow())
+        assertThat(sitter.stored(sitting).item(number).orElseThrow())
                 .extracting(StoredItem::typed, StoredItem::saves)
                 .containsExactly(right, 1);
         assertThat(sitter.save(sitting, 99, "1").status()).isEqualTo(404);

@@ -75,19 +75,6 @@ public final class EventText {
         }
     }
 
-    /**
-     * Reads back what {@link #canonical} wrote.
-     *
-     * @throws IllegalArgumentException when it is not that
-     */
-    public static <T> T parse(String text, Class<T> kind) {
-        try {
-            return JSON.readValue(text, kind);
-        } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("This cannot be read: " + e.getOriginalMessage(), e);
-        }
-    }
-
     /** Every id that stands in an event. */
     public static Set<UUID> ids(Body said) {
         Set<UUID> ids = new LinkedHashSet<>();

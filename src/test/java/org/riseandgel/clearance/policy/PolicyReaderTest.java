@@ -6,10 +6,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.Policy;
+import org.riseandgel.course.CourseContent;
+import org.riseandgel.course.Objective;
 import org.riseandgel.exercise.ContentProblem;
+import org.riseandgel.platform.content.ContentSource;
 
 class PolicyReaderTest {
     private static final String REAL = real();
@@ -23,6 +29,21 @@ class PolicyReaderTest {
         assertThat(policy.checklists())
                 .allSatisfy(list -> assertThat(list.version()).matches("[0-9a-f]{16}"));
         assertThat(policy.ppeFor(Form.POWDER).orElseThrow()).contains("respirator");
+    }
+
+    /** The content map of the hazard training: what has to be known is also seen being done. */
+    @Test
+    void everyObjectiveOfTheCourseIsShownByAStepAndNoStepNamesAnother() {
+        Set<String> shown = PolicyReader.read(REAL).policy().orElseThrow().checklists().stream()
+                .flatMap(list -> list.steps().stream())
+                .flatMap(step -> step.objectives().stream())
+                .collect(Collectors.toSet());
+        List<Objective> objectives =
+                new CourseContent(new ContentSource(Optional.empty())).course().objectives();
+        assertThat(objectives).hasSizeGreaterThan(20);
+        assertThat(shown)
+                .containsExactlyInAnyOrderElementsOf(
+                        objectives.stream().map(Objective::id).toList());
     }
 
     @Test

@@ -55,7 +55,7 @@ class ContentSourceTest {
     void otherKindsOfFilesAreReported() throws IOException {
         write("lessons/01-foam/notes.txt", "x");
         write("lessons/01-foam/page.html", "x");
-        write("exercises/rising/picture.svg", "<svg/>");
+        write("exercises/rising/picture.png", "x");
         assertThat(source().read().faults())
                 .extracting(ContentFault::toString)
                 .containsExactly(
@@ -63,8 +63,8 @@ class ContentSourceTest {
                                 + " use one of .md, .svg, .yaml]",
                         "ContentFault[path=lessons/01-foam/page.html, message=is not a kind of file that belongs here;"
                                 + " use one of .md, .svg, .yaml]",
-                        "ContentFault[path=exercises/rising/picture.svg, message=is not a kind of file that belongs"
-                                + " here; use one of .yaml]");
+                        "ContentFault[path=exercises/rising/picture.png, message=is not a kind of file that belongs"
+                                + " here; use one of .svg, .yaml]");
     }
 
     @Test

@@ -1,4 +1,4 @@
-package org.riseandgel.speed;
+package org.riseandgel.clearance;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -28,7 +28,6 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
-import org.riseandgel.clearance.ledger.EventText;
 import org.riseandgel.clearance.rule.ClearanceRule;
 import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Standing;
@@ -117,12 +116,7 @@ public class CheckSpeed {
         check.setString(3, "WEIGH");
         try (ResultSet row = check.executeQuery()) {
             row.next();
-            Instant now = Instant.now();
-            return List.of(EventText.parse(row.getString(1), ClearanceRule.Piece[].class)).stream()
-                    .filter(piece -> !piece.from().isAfter(now))
-                    .reduce((earlier, later) -> later)
-                    .orElseThrow()
-                    .standing();
+            return KeptPieces.at(row.getString(1), Instant.now()).orElseThrow();
         }
     }
 
@@ -133,7 +127,7 @@ public class CheckSpeed {
 
     private void insert(String sql, boolean placed) throws SQLException {
         connection.setAutoCommit(false);
-        String pieces = EventText.canonical(pieces());
+        String pieces = KeptPieces.write(pieces());
         try (PreparedStatement statement = connection.prepareStatement(sql)) {
             for (int i = 0; i < PEOPLE; i++) {
                 statement.setObject(1, new UUID(2, i));
@@ -152,15 +146,14 @@ public class CheckSpeed {
     }
 
     /** Cleared, then late with a training, then run out: what is usual. */
-    private static ClearanceRule.Piece[] pieces() {
+    private static List<ClearanceRule.Piece> pieces() {
         Instant start = Instant.now().minusSeconds(3600);
         Instant idle = start.plusSeconds(104L * 86_400);
         Instant end = start.plusSeconds(365L * 86_400);
-        return new ClearanceRule.Piece[] {
-            piece(start, Status.CLEARED, List.of(), idle),
-            piece(idle, Status.NOT_CLEARED, List.of(Reason.DELTA_OVERDUE), null),
-            piece(end, Status.NOT_CLEARED, List.of(Reason.DELTA_OVERDUE, Reason.EXPIRED), null)
-        };
+        return List.of(
+                piece(start, Status.CLEARED, List.of(), idle),
+                piece(idle, Status.NOT_CLEARED, List.of(Reason.DELTA_OVERDUE), null),
+                piece(end, Status.NOT_CLEARED, List.of(Reason.DELTA_OVERDUE, Reason.EXPIRED), null));
     }
 
     private static ClearanceRule.Piece piece(Instant from, Status status, List<Reason> reasons, Instant until) {
