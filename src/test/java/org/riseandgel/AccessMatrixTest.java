@@ -15,6 +15,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -30,9 +31,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless.Answer;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.clearance.Decisions;
+import org.riseandgel.clearance.Leaving;
 import org.riseandgel.clearance.Place;
+import org.riseandgel.clearance.School;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.Substance;
+import org.riseandgel.clearance.rule.Trigger;
 import org.riseandgel.course.CourseContent;
 
 /**
@@ -59,6 +64,8 @@ class AccessMatrixTest {
     private static final Set<Who> TEACHING = EnumSet.of(Who.INSTRUCTOR, Who.OFFICE);
     private static final Set<Who> OFFICE = EnumSet.of(Who.OFFICE);
     private static final Set<Who> DECIDING = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD);
+    private static final Set<Who> LEADING = EnumSet.of(Who.SAFETY_LEAD);
+    private static final Set<Who> KEEPING = EnumSet.of(Who.SAFETY_LEAD, Who.OFFICE);
     private static final Set<Who> STAFF = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
 
     private static final Place DOOR = new Place(
@@ -190,6 +197,36 @@ class AccessMatrixTest {
         MATRIX.put("GET /register/sheets/{revision}", SIGNED_IN);
         MATRIX.put("GET /register/sheets/{revision}/file", SIGNED_IN);
         MATRIX.put("POST /register/sheets/{revision}/read", SIGNED_IN);
+        MATRIX.put("GET /register/settings", STAFF);
+        MATRIX.put("POST /register/settings/policy", LEADING);
+        MATRIX.put("GET /register/settings/scopes", LEADING);
+        MATRIX.put("POST /register/settings/scopes", LEADING);
+        MATRIX.put("POST /register/settings/scopes/close", LEADING);
+        MATRIX.put("GET /register/settings/sheets", STAFF);
+        MATRIX.put("POST /register/settings/sheets", LEADING);
+        MATRIX.put("GET /register/settings/people", STAFF);
+        MATRIX.put("POST /register/settings/people/give", KEEPING);
+        MATRIX.put("POST /register/settings/people/end", DECIDING);
+        MATRIX.put("POST /register/settings/people/training", DECIDING);
+        MATRIX.put("GET /register/book", STAFF);
+        MATRIX.put("POST /register/book/export", KEEPING);
+        MATRIX.put("GET /register/book/check", STAFF);
+        MATRIX.put("POST /register/book/check/now", STAFF);
+        MATRIX.put("POST /register/book/check/file", STAFF);
+        MATRIX.put("GET /register/book/questions", STAFF);
+        MATRIX.put("GET /register/waiting", DECIDING);
+        MATRIX.put("GET /register/appeals/{appeal}", DECIDING);
+        MATRIX.put("POST /register/appeals/{appeal}", DECIDING);
+        MATRIX.put("GET /register/corrections/{line}", DECIDING);
+        MATRIX.put("POST /register/corrections/{line}", DECIDING);
+        MATRIX.put("POST /register/corrections/{line}/confirm", DECIDING);
+        MATRIX.put("POST /register/corrections/{line}/decline", DECIDING);
+        MATRIX.put("GET /register/leavers", KEEPING);
+        MATRIX.put("POST /register/leavers", KEEPING);
+        MATRIX.put("POST /register/leavers/purge", LEADING);
+        MATRIX.put("GET /register/leavers/{person}", KEEPING);
+        MATRIX.put("POST /register/leavers/{person}/anonymise", KEEPING);
+        MATRIX.put("POST /register/leavers/{person}/hold", LEADING);
         MATRIX.put("GET /register/evidence/{person}", DECIDING);
         MATRIX.put("GET /register/evidence/{person}/{what}", DECIDING);
         MATRIX.put("POST /register/evidence/{person}/{what}", DECIDING);
@@ -246,6 +283,18 @@ class AccessMatrixTest {
 
     @Inject
     CourseContent content;
+
+    @Inject
+    School school;
+
+    @Inject
+    Decisions decisions;
+
+    @Inject
+    Leaving leaving;
+
+    private UUID leaver;
+    private String appeal;
 
     private final Map<String, String> values = new HashMap<>();
 
@@ -400,6 +449,11 @@ class AccessMatrixTest {
         } else if (path.endsWith("/sittings/{sitting}") && path.startsWith("/people")) {
             path = "/people/" + DemoPeople.DARIUS + "/sittings/" + handedIn(DemoPeople.DARIUS);
         }
+        if (path.startsWith("/register/")) {
+            path = path.replace("/leavers/{person}", "/leavers/" + somebodyWhoLeft())
+                    .replace("{appeal}", anAppeal())
+                    .replace("{line}", one("SELECT id::text FROM register_event WHERE kind = 'granted' LIMIT 1"));
+        }
         if (path.contains("/judge-again/")) {
             String job = mendedJob();
             path = path.replace("{job}", job)
@@ -422,7 +476,10 @@ class AccessMatrixTest {
         }
         Map<String, String> fields =
                 Map.of("part", path.contains("/office/") ? "learns" : "1", "person", values.get("{member}"));
-        boolean withFile = route.contains("/import") || route.endsWith("-mesh");
+        boolean withFile = route.contains("/import")
+                || route.endsWith("-mesh")
+                || route.endsWith("POST /register/settings/sheets")
+                || route.endsWith("/register/book/check/file");
         return withFile ? visitor.postMultipart(path, fields) : visitor.post(path, fields);
     }
 
@@ -432,6 +489,22 @@ class AccessMatrixTest {
 
     private static String role(Who who) {
         return who.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+
+    /** Somebody who left and about whom an appeal waits; made once. */
+    private String somebodyWhoLeft() {
+        if (leaver == null) {
+            leaver = school.person("apprentice");
+            UUID suspended = decisions.suspend(DemoPeople.INSTRUCTOR, leaver, null, Trigger.OTHER, "For the matrix");
+            appeal = decisions.appeal(leaver, suspended, "For the matrix").toString();
+            leaving.end(DemoPeople.SAFETY_LEAD, leaver, LocalDate.of(2026, 1, 1));
+        }
+        return leaver.toString();
+    }
+
+    private String anAppeal() {
+        somebodyWhoLeft();
+        return appeal;
     }
 
     /** A draw of this person's own, where the role may draw; somebody's otherwise. */

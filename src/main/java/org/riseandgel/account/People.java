@@ -46,6 +46,11 @@ public class People {
                 .findFirst();
     }
 
+    /** Those in whose name or sign-in name a text stands, at most so many. */
+    public List<UUID> named(String text, int most) {
+        return persons.search(text, "", "", most).stream().map(PersonEntity::id).toList();
+    }
+
     /** The display names of some people; whom the school does not know is left out. */
     public Map<UUID, String> names(Collection<UUID> people) {
         Map<UUID, String> names = new HashMap<>();
