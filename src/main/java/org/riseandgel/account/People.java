@@ -24,6 +24,18 @@ public class People {
             from CohortEntity c
             """;
 
+    private static final String LEARNERS_SEEN =
+            """
+            select c.name, p.id, p.displayName, p.signInName
+            from CohortEntity c
+            left join CohortMemberEntity m on m.cohortId = c.id and m.part = 'learns' and m.leftAt is null
+            left join PersonEntity p on p.id = m.personId and p.disabledAt is null
+            where c.id = :cohort and (:office = true or c.closedAt is null and exists (
+                select 1 from CohortMemberEntity t
+                where t.cohortId = c.id and t.personId = :asker and t.part = 'teaches' and t.leftAt is null))
+            order by lower(p.displayName), p.id
+            """;
+
     private final PersonRepository persons;
     private final CohortMemberRepository members;
     private final EntityManager entities;
@@ -101,6 +113,31 @@ public class People {
     /** Those who learn in a cohort now, by name; disabled people are left out. */
     public List<PersonView> learnersOf(UUID cohort) {
         return persons.learnersOf(cohort).stream().map(People::view).toList();
+    }
+
+    /** Somebody who learns in a cohort, as a board needs them. */
+    public record Learner(UUID id, String displayName, String signInName) {}
+
+    /** A cohort with those who learn in it now, by name; disabled people are left out. */
+    public record CohortLearners(CohortView cohort, List<Learner> learners) {}
+
+    /**
+     * A cohort with its learners in one statement, for whoever may see it: an instructor who teaches it now and the
+     * office, which also sees cohorts that were closed. Empty for anybody else.
+     */
+    public Optional<CohortLearners> learnersSeenBy(UUID asker, boolean office, UUID cohort) {
+        List<Object[]> rows = entities.createQuery(LEARNERS_SEEN, Object[].class)
+                .setParameter("cohort", cohort)
+                .setParameter("asker", asker)
+                .setParameter("office", office)
+                .getResultList();
+        List<Learner> learners = rows.stream()
+                .filter(row -> row[1] != null)
+                .map(row -> new Learner((UUID) row[1], (String) row[2], (String) row[3]))
+                .toList();
+        return rows.stream()
+                .findFirst()
+                .map(row -> new CohortLearners(new CohortView(cohort, (String) row[0], learners.size()), learners));
     }
 
     /** Whether this person teaches a cohort in which the other one learns now. */

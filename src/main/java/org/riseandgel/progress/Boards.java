@@ -107,28 +107,22 @@ public class Boards {
         return asker.office() ? people.allCohorts() : people.cohortsTaughtBy(asker.person());
     }
 
-    /**
-     * The board of a cohort; empty when it may not be seen. Three statements, however many people and skills, and one more
-     * when somebody needs a word.
-     */
+    /** The board of a cohort; empty when it may not be seen. At most three statements, however many people and skills. */
     public Optional<Board> board(Asker asker, UUID cohort) {
-        return cohorts(asker).stream()
-                .filter(one -> one.id().equals(cohort))
-                .findFirst()
-                .map(this::board);
+        return people.learnersSeenBy(asker.person(), asker.office(), cohort).map(this::board);
     }
 
-    private Board board(CohortView cohort) {
-        List<PersonView> learners = people.learnersOf(cohort.id());
+    private Board board(People.CohortLearners cohort) {
+        List<People.Learner> learners = cohort.learners();
         Map<UUID, Map<String, StandingView>> all =
-                standings.of(learners.stream().map(PersonView::id).toList());
+                standings.of(learners.stream().map(People.Learner::id).toList());
         List<StageColumns> stages = columns(content.current());
         List<Skill> skills =
                 stages.stream().flatMap(stage -> stage.skills().stream()).toList();
         List<PersonRow> rows = learners.stream()
                 .map(learner -> row(learner, skills, all.getOrDefault(learner.id(), Map.of())))
                 .toList();
-        return new Board(cohort, stages, rows, notGiven(words(rows, skills, standings.today())));
+        return new Board(cohort.cohort(), stages, rows, notGiven(words(rows, skills, standings.today())));
     }
 
     /** The words a person needs now; of a person who may be seen. */
@@ -137,7 +131,8 @@ public class Boards {
         List<Skill> skills = columns(content.current()).stream()
                 .flatMap(stage -> stage.skills().stream())
                 .toList();
-        return notGiven(words(List.of(row(learner, skills, own)), skills, standings.today()));
+        People.Learner one = new People.Learner(learner.id(), learner.displayName(), learner.signInName());
+        return notGiven(words(List.of(row(one, skills, own)), skills, standings.today()));
     }
 
     /** A word that was given since the answer it is about is not needed any more. */
@@ -169,7 +164,7 @@ public class Boards {
                 .toList();
     }
 
-    private static PersonRow row(PersonView learner, List<Skill> skills, Map<String, StandingView> standings) {
+    private static PersonRow row(People.Learner learner, List<Skill> skills, Map<String, StandingView> standings) {
         List<StandingView> cells = skills.stream()
                 .map(skill -> standings.getOrDefault(skill.id(), StandingView.none(skill.id())))
                 .toList();

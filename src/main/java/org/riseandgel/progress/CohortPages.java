@@ -7,7 +7,6 @@ import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.util.List;
@@ -80,12 +79,7 @@ public class CohortPages {
         TableFile.Format wanted = TableFile.Format.byEnding(format).orElseThrow(NotFoundException::new);
         TableFile file = TableFile.write(ProgressTable.of(board), wanted);
         audit.note(viewer.getId(), "progress-exported", cohort.toString(), format + " " + file.digest());
-        return Response.ok(file.entity())
-                .type(wanted.mediaType())
-                .header(HttpHeaders.CONTENT_LENGTH, file.size())
-                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"progress." + format + "\"")
-                .header("Repr-Digest", "sha-256=:" + file.digest() + ":")
-                .build();
+        return file.download("progress", wanted);
     }
 
     private Boards.Asker asker() {
