@@ -142,6 +142,12 @@ class AccessMatrixTest {
         MATRIX.put("GET /practice/examples/{exercise}", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/look-up", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/seen", LEARNING);
+        MATRIX.put("GET /simulations", LEARNING);
+        MATRIX.put("GET /simulations/{simulation}", LEARNING);
+        MATRIX.put("POST /simulations/{simulation}/begin", LEARNING);
+        MATRIX.put("GET /simulations/runs/{run}", LEARNING);
+        MATRIX.put("POST /simulations/runs/{run}/choose", LEARNING);
+        MATRIX.put("POST /simulations/runs/{run}/go-on", LEARNING);
 
         MATRIX.put("GET /set-work", APPRENTICES);
         MATRIX.put("GET /set-work/{set}", APPRENTICES);
@@ -240,6 +246,9 @@ class AccessMatrixTest {
         MATRIX.put("POST /register/people/{person}/{scope}/reinstate", DECIDING);
         MATRIX.put("POST /register/people/{person}/{scope}/suspend", DECIDING);
         MATRIX.put("POST /register/people/{person}/{scope}/withdraw", DECIDING);
+        MATRIX.put("GET /register/paper", SIGNED_IN);
+        MATRIX.put("GET /register/paper/{form}", SIGNED_IN);
+        MATRIX.put("GET /register/paper/practicals/{checklist}", SIGNED_IN);
         MATRIX.put("GET /door", STAFF);
         MATRIX.put("GET /door/{place}", STAFF);
         MATRIX.put("GET /door/{place}/list", STAFF);
@@ -280,6 +289,8 @@ class AccessMatrixTest {
                 "POST /office/cohorts/{id}/open",
                 "POST /office/cohorts/{id}/members",
                 "POST /office/cohorts/{id}/members/remove",
+                "GET /office/old-answers",
+                "POST /office/old-answers",
                 "GET /office/demo",
                 "POST /office/demo/erase")) {
             MATRIX.put(route, OFFICE);
@@ -330,11 +341,13 @@ class AccessMatrixTest {
         values.put("{format}", "csv");
         values.put("{part}", "1");
         values.put("{check}", "whipping-check");
+        values.put("{simulation}", "spill");
         values.put("{secret}", "a".repeat(43));
         values.put("{scope}", "00000000-0000-4000-8000-0000000000c9");
         values.put("{place}", DOOR.id().toString());
         values.put("{what}", "training");
         values.put("{checklist}", "spill-response");
+        values.put("{form}", "suspension");
         values.put("{revision}", "00000000-0000-4000-8000-0000000000d3");
     }
 
@@ -357,6 +370,7 @@ class AccessMatrixTest {
             Browserless visitor = visitor(who);
             values.put("{draw}", who == Who.NOBODY ? anyDraw() : drawFor(who, visitor));
             values.put("{sitting}", sittingFor(who, visitor));
+            values.put("{run}", runFor(who, visitor));
             for (Map.Entry<String, Set<Who>> rule : MATRIX.entrySet()) {
                 Answer answer = call(who, visitor, rule.getKey());
                 judge(problems, who, rule.getKey(), rule.getValue().contains(who), answer);
@@ -591,6 +605,13 @@ class AccessMatrixTest {
         return SITTING.contains(who)
                 ? visitor.post("/checks/whipping-check/begin").location().split("/")[2]
                 : handedIn(DemoPeople.DARIUS);
+    }
+
+    /** A run of this person's own, where the role may play; somebody's otherwise. */
+    private String runFor(Who who, Browserless visitor) {
+        return LEARNING.contains(who)
+                ? visitor.post("/simulations/weigh-out/begin").location().replaceAll(".*/", "")
+                : one("SELECT id::text FROM simulation_run LIMIT 1");
     }
 
     private String handedIn(UUID person) {

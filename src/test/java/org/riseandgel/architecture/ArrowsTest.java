@@ -43,6 +43,7 @@ class ArrowsTest {
         arrows.put("practice", List.of("sitting", "course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("grading", List.of("course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("sitting", List.of("course", "exercise", "bench", "core", "platform", "account"));
+        arrows.put("simulation", List.of("course", "exercise", "core", "platform", "account"));
         arrows.put("clearance", List.of("sitting", "course", "exercise", "core", "platform", "account"));
         arrows.put(
                 "progress",
