@@ -431,9 +431,8 @@ class AccessMatrixTest {
         Browserless stranger = anInstructorOfAnotherCohort();
         String before = written();
         SoftAssertions problems = new SoftAssertions();
-        List<String> routes = MATRIX.keySet().stream()
-                .filter(AccessMatrixTest::isOfACohort)
-                .toList();
+        List<String> routes =
+                MATRIX.keySet().stream().filter(AccessMatrixTest::isOfACohort).toList();
         assertThat(routes).hasSizeGreaterThan(30);
         for (String route : routes) {
             Answer answer = call(Who.INSTRUCTOR, stranger, route);

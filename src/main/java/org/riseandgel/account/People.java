@@ -3,6 +3,7 @@ package org.riseandgel.account;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.TypedQuery;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -23,6 +24,12 @@ public class People {
                          where l.cohortId = c.id and l.part = 'learns' and l.leftAt is null) as Integer)
             from CohortEntity c
             """;
+
+    private static final String MEMBERSHIPS =
+            """
+            select c.id, c.name, p.id, p.displayName, m.joinedAt, m.leftAt
+            from CohortMemberEntity m join CohortEntity c on c.id = m.cohortId join PersonEntity p on p.id = m.personId
+            where\s""";
 
     private static final String LEARNERS_SEEN =
             """
@@ -138,6 +145,29 @@ public class People {
         return rows.stream()
                 .findFirst()
                 .map(row -> new CohortLearners(new CohortView(cohort, (String) row[0], learners.size()), learners));
+    }
+
+    /**
+     * A span of time in which somebody learned in a cohort.
+     *
+     * @param until when it ended; null while it lasts
+     */
+    public record Membership(UUID cohort, String cohortName, UUID person, String name, Instant from, Instant until) {}
+
+    /** Everybody who learns or learned in a cohort, span by span, by name. */
+    public List<Membership> learnedIn(UUID cohort) {
+        return memberships("c.id = :id", cohort, "lower(p.displayName), p.id, m.joinedAt");
+    }
+
+    /** The cohorts in which somebody learns or learned, the latest span first. */
+    public List<Membership> cohortsOverTime(UUID person) {
+        return memberships("p.id = :id", person, "m.joinedAt desc, lower(c.name)");
+    }
+
+    private List<Membership> memberships(String which, UUID id, String order) {
+        return entities.createQuery(MEMBERSHIPS + which + " and m.part = 'learns' order by " + order, Membership.class)
+                .setParameter("id", id)
+                .getResultList();
     }
 
     /** Whether this person teaches a cohort in which the other one learns now. */

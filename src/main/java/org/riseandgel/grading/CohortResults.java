@@ -36,8 +36,7 @@ class CohortResults {
     private final SchoolSettings school;
     private final Clock clock;
 
-    CohortResults(
-            SetStore sets, WorkStore works, PartViews parts, People people, SchoolSettings school, Clock clock) {
+    CohortResults(SetStore sets, WorkStore works, PartViews parts, People people, SchoolSettings school, Clock clock) {
         this.sets = sets;
         this.works = works;
         this.parts = parts;
@@ -78,8 +77,7 @@ class CohortResults {
         return new View(cohort, columns, rows(cohort, columns, tries));
     }
 
-    private List<PersonRow> rows(
-            CohortView cohort, List<SetColumn> columns, Map<UUID, Map<UUID, List<Work>>> tries) {
+    private List<PersonRow> rows(CohortView cohort, List<SetColumn> columns, Map<UUID, Map<UUID, List<Work>>> tries) {
         Map<UUID, PersonRow> rows = new LinkedHashMap<>();
         people.learnersOf(cohort.id())
                 .forEach(one -> rows.put(
@@ -147,10 +145,7 @@ class CohortResults {
                 Column.number("Points"),
                 Column.number("Out of"),
                 Column.number("Percent"));
-        return new Table(
-                "Results",
-                columns,
-                view.rows().stream().flatMap(row -> lines(view, row).stream()));
+        return new Table("Results", columns, view.rows().stream().flatMap(row -> lines(view, row).stream()));
     }
 
     private static List<List<Object>> lines(View view, PersonRow row) {
@@ -158,7 +153,8 @@ class CohortResults {
         for (int i = 0; i < view.sets().size(); i++) {
             SetColumn column = view.sets().get(i);
             Cell cell = row.cells().get(i);
-            BigDecimal points = cell.score() == null ? null : Score.written(cell.score().points());
+            BigDecimal points =
+                    cell.score() == null ? null : Score.written(cell.score().points());
             lines.add(Arrays.asList(
                     row.name(),
                     row.signInName(),

@@ -5,8 +5,11 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.riseandgel.account.CohortView;
 import org.riseandgel.account.People;
 import org.riseandgel.platform.school.SchoolSettings;
@@ -56,6 +59,20 @@ public class GradedResults {
                                 .toList(),
                         now))
                 .toList();
+    }
+
+    /** How many published sets of a cohort each person has handed in; who has none is left out. */
+    public Map<UUID, Long> handedInPerPerson(UUID cohort) {
+        Set<UUID> counted = sets.ofCohorts(List.of(cohort)).stream()
+                .filter(GradedSet::isPublished)
+                .map(GradedSet::id)
+                .collect(Collectors.toSet());
+        return works.ofCohort(cohort).stream()
+                .filter(work -> work.handedInAt() != null && counted.contains(work.set()))
+                .collect(Collectors.groupingBy(
+                        Work::person,
+                        Collectors.mapping(Work::set, Collectors.collectingAndThen(Collectors.toSet(), found ->
+                                (long) found.size()))));
     }
 
     private Line line(GradedSet set, List<Work> tries, Instant now) {

@@ -27,11 +27,13 @@ import org.riseandgel.platform.web.Problem;
 @RolesAllowed({Roles.INSTRUCTOR, Roles.OFFICE})
 public class CohortPages {
     private final Boards boards;
+    private final CohortHistories histories;
     private final AuditLog audit;
     private final Viewer viewer;
 
-    CohortPages(Boards boards, AuditLog audit, Viewer viewer) {
+    CohortPages(Boards boards, CohortHistories histories, AuditLog audit, Viewer viewer) {
         this.boards = boards;
+        this.histories = histories;
         this.audit = audit;
         this.viewer = viewer;
     }
@@ -42,6 +44,8 @@ public class CohortPages {
 
         static native TemplateInstance board(
                 Boards.Board board, List<Choice> stages, String stage, boolean words, List<Problem> problems);
+
+        static native TemplateInstance history(CohortHistories.History history);
 
         private Templates() {}
     }
@@ -69,6 +73,13 @@ public class CohortPages {
                         board.stages().stream()
                                 .map(one -> new Choice(String.valueOf(one.number()), one.number() + " " + one.title())))
                 .toList();
+    }
+
+    /** Who learned in the cohort over time. */
+    @GET
+    @Path("/{cohort}/history")
+    public TemplateInstance history(@RestPath UUID cohort) {
+        return Templates.history(histories.of(asker(), cohort).orElseThrow(NotFoundException::new));
     }
 
     /** Progress as a table that leaves; each download is noted. */

@@ -20,6 +20,7 @@ import org.riseandgel.account.People;
 import org.riseandgel.account.PersonView;
 import org.riseandgel.account.Roles;
 import org.riseandgel.account.Viewer;
+import org.riseandgel.clearance.Register;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.course.Skill;
 import org.riseandgel.grading.GradedResults;
@@ -36,6 +37,7 @@ import org.riseandgel.practice.Standings;
 @RolesAllowed({Roles.INSTRUCTOR, Roles.OFFICE})
 public class PersonPages {
     private static final int SLIPS_SHOWN = 12;
+    private static final int WEEKS_SHOWN = 12;
     private static final int LONGEST_NOTE = 1_000;
 
     private final People people;
@@ -44,6 +46,7 @@ public class PersonPages {
     private final AnswerHistory history;
     private final Calibrations calibrations;
     private final GradedResults graded;
+    private final ClearanceFacts clearance;
     private final WordsGiven given;
     private final CourseContent content;
     private final Viewer viewer;
@@ -55,6 +58,7 @@ public class PersonPages {
             AnswerHistory history,
             Calibrations calibrations,
             GradedResults graded,
+            ClearanceFacts clearance,
             WordsGiven given,
             CourseContent content,
             Viewer viewer) {
@@ -64,6 +68,7 @@ public class PersonPages {
         this.history = history;
         this.calibrations = calibrations;
         this.graded = graded;
+        this.clearance = clearance;
         this.given = given;
         this.content = content;
         this.viewer = viewer;
@@ -81,9 +86,13 @@ public class PersonPages {
             List<SkillLine> skills,
             List<Boards.Word> words,
             List<GivenLine> given,
+            List<AnswerHistory.Week> weeks,
             List<AnswerHistory.SlipCount> slips,
             Calibration calibration,
-            List<GradedResults.Line> sets) {}
+            List<GradedResults.Line> sets,
+            List<Register.BoardRow> clearance,
+            List<ClearanceFacts.Observation> observations,
+            List<People.Membership> cohorts) {}
 
     @CheckedTemplate
     static class Templates {
@@ -133,9 +142,13 @@ public class PersonPages {
                         .toList(),
                 boards.words(person),
                 given.to(person.id()).stream().map(this::line).toList(),
+                history.weeks(person.id(), WEEKS_SHOWN),
                 history.slips(person.id(), SLIPS_SHOWN),
                 calibrations.of(person.id()),
-                graded.of(person.id(), viewer.getId(), viewer.isOffice()));
+                graded.of(person.id(), viewer.getId(), viewer.isOffice()),
+                clearance.standings(person.id()),
+                clearance.observations(person.id()),
+                people.cohortsOverTime(person.id()));
     }
 
     private GivenLine line(WordsGiven.Given one) {

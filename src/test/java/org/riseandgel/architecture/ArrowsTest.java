@@ -47,7 +47,16 @@ class ArrowsTest {
         arrows.put("clearance", List.of("sitting", "course", "exercise", "core", "platform", "account"));
         arrows.put(
                 "progress",
-                List.of("practice", "grading", "course", "exercise", "bench", "core", "platform", "account"));
+                List.of(
+                        "practice",
+                        "grading",
+                        "clearance",
+                        "course",
+                        "exercise",
+                        "bench",
+                        "core",
+                        "platform",
+                        "account"));
         return arrows;
     }
 

@@ -117,7 +117,9 @@ class SetsLeakNothingTest {
                 .replace("delay:400ms", "")
                 .replaceAll("(?s)<a class=\"wordmark\".*?</a>", "")
                 .replaceAll("value=\"[A-Za-z0-9_-]{40,}\"", "")
-                .replaceAll(":status=\\[[^]]*]|date=\\[[^]]*]|content-length=\\[[^]]*]|[0-9]+ [A-Z][a-z]+ [0-9]{4}, [0-9:]{5}", "");
+                .replaceAll(
+                        ":status=\\[[^]]*]|date=\\[[^]]*]|content-length=\\[[^]]*]|[0-9]+ [A-Z][a-z]+ [0-9]{4}, [0-9:]{5}",
+                        "");
         String about = drawn + " of " + answer;
         assertThat(text).as(about).doesNotContain(Long.toString(drawn.seed()), Long.toUnsignedString(drawn.seed(), 16));
         if (drawn instanceof DrawnChoice choice) {

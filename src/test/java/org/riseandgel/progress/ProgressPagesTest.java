@@ -231,6 +231,56 @@ class ProgressPagesTest {
                 .contains("\"state\":\"mastered\"");
     }
 
+    @Test
+    void whatWasDoneStaysWithTheCohortItWasDoneIn() {
+        sql.change(
+                """
+                INSERT INTO cohort (id, name, created_at) VALUES (?, 'Somebody else''s group', now())
+                ON CONFLICT DO NOTHING""",
+                FOREIGN_COHORT);
+        for (String span : List.of("'2001-01-01', '2002-01-01'", "'2002-01-01', '2200-01-01'")) {
+            sql.change(
+                    "INSERT INTO cohort_member (id, cohort_id, person_id, part, joined_at, left_at) VALUES (?, ?, ?, 'learns', "
+                            + span + ")",
+                    UUID.randomUUID(),
+                    FOREIGN_COHORT,
+                    DemoPeople.ESME);
+        }
+        int all = sql.first(
+                        "SELECT count(*)::int AS n FROM answer WHERE person_id = ?",
+                        row -> row.number("n"),
+                        DemoPeople.ESME)
+                .orElseThrow();
+        Document page = SignedIn.as("office")
+                .get("/cohorts/" + FOREIGN_COHORT + "/history")
+                .page();
+        assertThat(page.select("tbody tr").stream()
+                        .filter(row -> row.select("th").text().equals("Esme Larkin"))
+                        .map(row -> row.select("td").get(2).text()))
+                .containsExactly("0", "" + all);
+        assertThat(SignedIn.as("instructor")
+                        .get("/cohorts/" + DemoPeople.FIRST_COHORT + "/history")
+                        .page()
+                        .select("tbody tr"))
+                .hasSizeGreaterThanOrEqualTo(4);
+        assertThat(SignedIn.as("office")
+                        .get("/people/" + DemoPeople.ESME + "/progress")
+                        .page()
+                        .text())
+                .contains("Somebody else's group: from");
+    }
+
+    @Test
+    void thePageOfAPersonSaysWhatTheRegisterSays() {
+        Browserless ines = SignedIn.as("instructor");
+        Document page = ines.get("/people/" + DemoPeople.BASTIAN + "/progress").page();
+        Document register = ines.get("/register/people/" + DemoPeople.BASTIAN).page();
+        assertThat(page.select("section[aria-labelledby=clearance] dl").text())
+                .isNotEmpty()
+                .isEqualTo(register.select("section[aria-labelledby=now] dl").text());
+        assertThat(page.select("h2").eachText()).contains("Answers over time", "Observed practicals", "Cohorts");
+    }
+
     private UUID drawOf(UUID person) {
         return sql.first(
                         "SELECT draw_id FROM answer WHERE person_id = ? ORDER BY answered_at LIMIT 1",

@@ -54,7 +54,8 @@ public class ImportResource {
             Map<Group, Long> counted = all.stream()
                     .collect(Collectors.groupingBy(
                             entry -> new Group(entry.cohort(), entry.role()),
-                            () -> new TreeMap<>(Comparator.comparing(Group::cohort).thenComparing(Group::role)),
+                            () -> new TreeMap<>(
+                                    Comparator.comparing(Group::cohort).thenComparing(Group::role)),
                             Collectors.counting()));
             return new Preview(
                     all.size(),

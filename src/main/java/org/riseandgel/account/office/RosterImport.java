@@ -52,7 +52,8 @@ class RosterImport {
                 .filter(e -> taken.contains(e.signInName()))
                 .forEach(e -> faults.add(new Fault(
                         e.line(), "The sign-in name " + e.signInName() + " is taken. Add a letter or a digit to it.")));
-        Map<String, Directory.Cohort> cohorts = directory.cohortsNamed(firstSpellings(roster).keySet());
+        Map<String, Directory.Cohort> cohorts =
+                directory.cohortsNamed(firstSpellings(roster).keySet());
         roster.entries().stream()
                 .filter(e -> Optional.ofNullable(cohorts.get(key(e.cohort())))
                         .filter(Directory.Cohort::closed)
@@ -61,7 +62,8 @@ class RosterImport {
                         e.line(),
                         "The cohort " + e.cohort() + " is closed. Open it again first, or write another cohort.")));
         return new Roster(
-                roster.entries(), faults.stream().limit(RosterReader.MOST_FAULTS).toList());
+                roster.entries(),
+                faults.stream().limit(RosterReader.MOST_FAULTS).toList());
     }
 
     /** The cohorts of the list that do not exist yet. */

@@ -47,8 +47,8 @@ final class RosterRules {
                     + " again.");
         }
         if (!text.isEmpty() && "=+@".indexOf(text.charAt(0)) >= 0) {
-            found.add("The " + what + " begins with " + text.charAt(0) + ", as a formula in a spreadsheet does. Write it"
-                    + " without.");
+            found.add("The " + what + " begins with " + text.charAt(0)
+                    + ", as a formula in a spreadsheet does. Write it" + " without.");
         }
     }
 

@@ -295,7 +295,12 @@ class OfficePagesTest {
     void tenThousandPeopleAreTakenInAtOnce() {
         StringBuilder list = new StringBuilder("name,sign-in name,role,cohort\n");
         for (int i = 0; i < RosterReader.MOST_PEOPLE; i++) {
-            list.append("Person Number ").append(i).append(",many.").append(i).append(",apprentice,Many ").append(i % 40)
+            list.append("Person Number ")
+                    .append(i)
+                    .append(",many.")
+                    .append(i)
+                    .append(",apprentice,Many ")
+                    .append(i % 40)
                     .append('\n');
         }
         Answer preview = SignedIn.as("office").postMultipart("/office/people/import", Map.of("text", list.toString()));
@@ -304,10 +309,12 @@ class OfficePagesTest {
         assertThat(preview.page().text()).contains("And 9500 more, read to the end and without a fault.");
         assertThat(exists("many.9999")).isFalse();
 
-        Roster roster = rosterImport.read(preview.page().selectFirst("textarea[name=text]").wholeText());
+        Roster roster = rosterImport.read(
+                preview.page().selectFirst("textarea[name=text]").wholeText());
         CountedStatements counted = CountedStatements.of(dataSource);
         assertThat(rosterImport.take(roster, DemoPeople.OFFICE)).hasSize(10_000);
-        assertThat(counted.taken().stream().filter(one -> one.toLowerCase(Locale.ROOT).contains("cohort_member")))
+        assertThat(counted.taken().stream()
+                        .filter(one -> one.toLowerCase(Locale.ROOT).contains("cohort_member")))
                 .as("one statement lets everybody join")
                 .hasSize(1);
         assertThat(sql.first(
@@ -323,18 +330,27 @@ class OfficePagesTest {
     void aListForACohortThatIsClosedIsRefused() {
         Browserless office = SignedIn.as("office");
         String name = "Closed " + Long.toString(System.nanoTime(), 36);
-        String at = office.post("/office/cohorts", Map.of("name", name)).location().replaceAll("\\?.*", "");
+        String at =
+                office.post("/office/cohorts", Map.of("name", name)).location().replaceAll("\\?.*", "");
         assertThat(office.post(at + "/close").status()).isEqualTo(303);
-        String list = "name,sign-in name,role,cohort\nMara,closed.mara,apprentice," + name.toUpperCase(Locale.ROOT) + "\n";
+        String list =
+                "name,sign-in name,role,cohort\nMara,closed.mara,apprentice," + name.toUpperCase(Locale.ROOT) + "\n";
         Answer refused = office.postMultipart("/office/people/import", Map.of("text", list));
         assertThat(refused.status()).isEqualTo(422);
-        assertThat(refused.page().select(".error-summary li").text()).contains("Line 2: ").contains("is closed");
-        assertThat(office.post(at + "/members", Map.of("names", "esme", "part", "learns")).status())
+        assertThat(refused.page().select(".error-summary li").text())
+                .contains("Line 2: ")
+                .contains("is closed");
+        assertThat(office.post(at + "/members", Map.of("names", "esme", "part", "learns"))
+                        .status())
                 .isEqualTo(422);
-        assertThat(office.get("/office/cohorts").page().select("[aria-label='Closed cohorts']").text())
+        assertThat(office.get("/office/cohorts")
+                        .page()
+                        .select("[aria-label='Closed cohorts']")
+                        .text())
                 .contains(name);
         assertThat(office.post(at + "/open").status()).isEqualTo(303);
-        assertThat(office.postMultipart("/office/people/import", Map.of("text", list)).status())
+        assertThat(office.postMultipart("/office/people/import", Map.of("text", list))
+                        .status())
                 .isEqualTo(200);
     }
 
