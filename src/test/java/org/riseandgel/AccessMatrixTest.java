@@ -454,6 +454,9 @@ class AccessMatrixTest {
                 "/graded-sets",
                 Map.of("title", "Taken along", "cohort", OTHER_COHORT.toString(), "from", values.get("{set}")));
         problems.assertThat(copied.status()).as("lines of a set elsewhere").isEqualTo(404);
+        problems.assertThat(stranger.post("/graded-sets", Map.of("title", "None", "from", "nonsense"))
+                        .status())
+                .isEqualTo(404);
         problems.assertThat(written()).as("what is written down").isEqualTo(before);
         problems.assertAll();
     }

@@ -325,7 +325,8 @@ class GradedSetPagesTest {
         long kept = answers.stream().filter(answer -> answer.status() == 303).count();
         Optional<ItemAnswer> stored = anouk.work(work).item(1).orElseThrow().answer(0);
         assertThat((long) stored.map(ItemAnswer::saves).orElse(0)).isEqualTo(kept);
-        assertThat(stored.map(ItemAnswer::answeredAt)).allMatch(at -> at.isBefore(closes));
+        assertThat(stored.map(ItemAnswer::answeredAt).filter(at -> !at.isBefore(closes)))
+                .isEmpty();
         assertThat(tabs.get(0).answer(work, 1, 0, right).status()).isEqualTo(409);
     }
 

@@ -255,7 +255,7 @@ class ProgressPagesTest {
                 .get("/cohorts/" + FOREIGN_COHORT + "/history")
                 .page();
         assertThat(page.select("tbody tr").stream()
-                        .filter(row -> row.select("th").text().equals("Esme Larkin"))
+                        .filter(row -> row.select("th").text().equals("Esme Tarrant"))
                         .map(row -> row.select("td").get(2).text()))
                 .containsExactly("0", "" + all);
         assertThat(SignedIn.as("instructor")
