@@ -45,6 +45,12 @@ public class CorrectionDesk {
         if (when != null && when.isAfter(at)) {
             throw RegisterProblem.with("when", "This has not happened yet; give a time that has passed.");
         }
+        if (right instanceof Evidence.ObservationRecorded seen
+                        && !seen.endedAt().equals(when)
+                || right instanceof Evidence.SittingNoted sitting
+                        && !sitting.handedInAt().equals(when)) {
+            throw RegisterProblem.with("when", "Give the instant at which it ended; the line has that time.");
+        }
         UUID about = event.body().subject().orElse(null);
         Keeping.Corrected tried = new Keeping.Corrected(wrong, by, confirmedBy, when, right, null);
         Corrections.problem(tried, event).ifPresent(problem -> {

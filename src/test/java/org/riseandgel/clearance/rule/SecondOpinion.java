@@ -29,6 +29,8 @@ final class SecondOpinion {
     private static final Comparator<Line> OLDEST_FIRST =
             Comparator.comparing(Line::when).thenComparing(Line::number);
 
+    private static final Predicate<Line> ANY = line -> true;
+
     /** An event after its newest correction. */
     record Line(long number, UUID id, Instant when, Body said) {
         boolean undoes(Line other) {
@@ -123,7 +125,8 @@ final class SecondOpinion {
         if (contradicting || policy(at) == null) {
             return Opinion.not(Reason.UNREADABLE);
         }
-        List<Opinion> opinions = scopes(at).filter(scope -> covers(scope, question))
+        List<Opinion> opinions = scopes(at)
+                .filter(scope -> covers(scope, question))
                 .filter(scope -> isOpen(scope.id(), at))
                 .map(scope -> inScope(scope, question, at, asking))
                 .toList();
@@ -145,7 +148,10 @@ final class SecondOpinion {
             return new Opinion(Status.NOT_CLEARED, stands);
         }
         Decision.Granted grant = (Decision.Granted) line.said();
-        if (any(at, Decision.Withdrawn.class, gone -> withdrawal(gone, question) && gone.undoes(line))) {
+        if (any(
+                at,
+                Decision.Withdrawn.class,
+                gone -> withdrawal(gone, Question.about(person, scope)) && gone.undoes(line))) {
             stands.add(Reason.WITHDRAWN);
         }
         if (hasLostParty(line, question, at)) {
@@ -161,7 +167,7 @@ final class SecondOpinion {
             stands.add(Reason.EVIDENCE_FELL);
         }
         addAge(stands, grant, question, at, asking);
-        if (!isFit(person, scope, at)) {
+        if (!isFit(person, scope, at, ANY)) {
             stands.add(Reason.NOT_FIT_FOR_TASK);
         }
         if (hasOverdueDelta(line, scope, question, at)) {
@@ -216,9 +222,12 @@ final class SecondOpinion {
     }
 
     private Stream<Line> reinstatements(Question question, Instant at) {
-        return until(at).filter(line -> line.said() instanceof Decision.Reinstated back
-                && back.person().equals(question.person())
-                && scope(back.scope()).filter(scope -> covers(scope, question)).isPresent());
+        return until(at)
+                .filter(line -> line.said() instanceof Decision.Reinstated back
+                        && back.person().equals(question.person())
+                        && scope(back.scope())
+                                .filter(scope -> covers(scope, question))
+                                .isPresent());
     }
 
     /** Whether giving back was right, for something that happened at an instant. */
@@ -228,15 +237,17 @@ final class SecondOpinion {
         Scope scope = scope(back.scope()).orElseThrow();
         return policy != null
                 && policy.version().equals(back.policy())
-                && practicals(person, scope, line.when(), happened, policy, back.evidence())
-                && (!scope.respirator() || isMasked(person, line.when()))
-                && isFit(person, scope, line.when())
+                && Stream.of(ANY, named(back.evidence()))
+                        .allMatch(which -> practicals(person, scope, line.when(), happened, policy, which)
+                                && (!scope.respirator() || isMasked(person, line.when(), which))
+                                && isFit(person, scope, line.when(), which))
                 && mayDecide(back.decider(), person, back.countersigner() != null, policy, line.when());
     }
 
     private boolean hasLostParty(Line grant, Question question, Instant at) {
         Instant since = start(day(grant.when()).minusMonths(24));
-        return until(at).filter(act -> party(act, question.person()).isPresent())
+        return until(at)
+                .filter(act -> party(act, question.person()).isPresent())
                 .filter(act -> !act.when().isBefore(since))
                 .anyMatch(act -> losses(party(act, question.person()).orElseThrow(), at)
                         .anyMatch(loss -> loss.undoes(grant)
@@ -245,8 +256,10 @@ final class SecondOpinion {
     }
 
     private Stream<Line> losses(UUID person, Instant at) {
-        return until(at).filter(line ->
-                line.said() instanceof Decision.Withdrawn gone && gone.forCause() && gone.person().equals(person)
+        return until(at)
+                .filter(line -> line.said() instanceof Decision.Withdrawn gone
+                                && gone.forCause()
+                                && gone.person().equals(person)
                         || line.said() instanceof Setting.QualificationEnded ended
                                 && ended.forCause()
                                 && ended.person().equals(person));
@@ -301,24 +314,27 @@ final class SecondOpinion {
 
     private Instant firstGap(UUID person, Instant from, Instant to) {
         TreeSet<Instant> steps = new TreeSet<>(List.of(from, to));
-        until(to).filter(line -> line.said() instanceof Evidence.FitTested
-                        || line.said() instanceof Evidence.RespiratorTrained)
+        until(to)
+                .filter(line ->
+                        line.said() instanceof Evidence.FitTested || line.said() instanceof Evidence.RespiratorTrained)
                 .forEach(line -> {
                     steps.add(line.when());
                     steps.add(start(months(day(line.when()), 12).plusDays(1)));
                 });
         return steps.subSet(from, true, to, true).stream()
-                .filter(step -> !isMasked(person, step))
+                .filter(step -> !isMasked(person, step, ANY))
                 .findFirst()
                 .orElse(null);
     }
 
-    private boolean isMasked(UUID person, Instant at) {
-        Line test = newest(
-                at, Evidence.FitTested.class, line -> ((Evidence.FitTested) line.said()).person().equals(person));
+    private boolean isMasked(UUID person, Instant at, Predicate<Line> named) {
+        Line test = newest(at, Evidence.FitTested.class, line -> ((Evidence.FitTested) line.said())
+                .person()
+                .equals(person));
         Line training = newest(at, Evidence.RespiratorTrained.class, line -> {
             Evidence.RespiratorTrained said = (Evidence.RespiratorTrained) line.said();
-            return said.person().equals(person)
+            return named.test(line)
+                    && said.person().equals(person)
                     && !said.trainer().equals(person)
                     && isQualified(said.trainer(), Act.TRAIN, line.when());
         });
@@ -329,23 +345,26 @@ final class SecondOpinion {
                 && !day(at).isAfter(months(day(training.when()), 12));
     }
 
-    private boolean isFit(UUID person, Scope scope, Instant at) {
-        Line word = newest(
-                at, Evidence.FitForTask.class, line -> ((Evidence.FitForTask) line.said()).person().equals(person));
+    private boolean isFit(UUID person, Scope scope, Instant at, Predicate<Line> named) {
+        Line word = newest(at, Evidence.FitForTask.class, line -> ((Evidence.FitForTask) line.said())
+                .person()
+                .equals(person));
         return word == null ? !scope.respirator() : ((Evidence.FitForTask) word.said()).fit();
     }
 
     // Delta trainings
 
     private Stream<Line> unknownSheets(Line grant, Scope scope, Instant at) {
-        return until(at).filter(line -> line.said() instanceof Setting.SdsFiled filed
-                && filed.substance().equals(scope.substance())
-                && !filed.revision().equals(((Decision.Granted) grant.said()).sdsRevision())
-                && line.undoes(grant));
+        return until(at)
+                .filter(line -> line.said() instanceof Setting.SdsFiled filed
+                        && filed.substance().equals(scope.substance())
+                        && !filed.revision().equals(((Decision.Granted) grant.said()).sdsRevision())
+                        && line.undoes(grant));
     }
 
     private Optional<Line> training(UUID person, UUID asked, Instant at) {
-        return until(at).filter(line -> line.said() instanceof Evidence.DeltaDone done
+        return until(at)
+                .filter(line -> line.said() instanceof Evidence.DeltaDone done
                         && done.person().equals(person)
                         && Objects.equals(done.asked(), asked)
                         && !done.trainer().equals(person)
@@ -355,12 +374,14 @@ final class SecondOpinion {
 
     private boolean hasOverdueSheet(Line grant, Scope scope, Question question, Instant at) {
         return unknownSheets(grant, scope, at)
-                .filter(line -> ((Setting.SdsFiled) line.said()).sectionsChanged().stream()
-                        .anyMatch(section -> section == 2 || section == 8))
+                .filter(line -> ((Setting.SdsFiled) line.said())
+                        .sectionsChanged().stream().anyMatch(section -> section == 2 || section == 8))
                 .anyMatch(line -> {
-                    Instant over = start(((Setting.SdsFiled) line.said()).deltaDue().plusDays(1));
+                    Instant over =
+                            start(((Setting.SdsFiled) line.said()).deltaDue().plusDays(1));
                     Optional<Line> had = training(question.person(), line.id(), at);
-                    if (at.isBefore(over) || had.filter(one -> one.when().isBefore(over)).isPresent()) {
+                    if (at.isBefore(over)
+                            || had.filter(one -> one.when().isBefore(over)).isPresent()) {
                         return false;
                     }
                     return reinstatements(question, at)
@@ -374,16 +395,17 @@ final class SecondOpinion {
     private boolean hasOverdueDelta(Line grant, Scope scope, Question question, Instant at) {
         UUID person = question.person();
         boolean sheets = unknownSheets(grant, scope, at)
-                .filter(line -> ((Setting.SdsFiled) line.said()).sectionsChanged().stream()
-                        .noneMatch(section -> section == 2 || section == 8))
+                .filter(line -> ((Setting.SdsFiled) line.said())
+                        .sectionsChanged().stream().noneMatch(section -> section == 2 || section == 8))
                 .anyMatch(line -> day(at).isAfter(((Setting.SdsFiled) line.said()).deltaDue())
                         && training(person, line.id(), at).isEmpty());
-        boolean asked = until(at).anyMatch(line -> line.said() instanceof Setting.DeltaAsked delta
-                && (delta.person() == null || delta.person().equals(person))
-                && touches(delta.scope(), question)
-                && line.undoes(grant)
-                && day(at).isAfter(delta.due())
-                && training(person, line.id(), at).isEmpty());
+        boolean asked = until(at)
+                .anyMatch(line -> line.said() instanceof Setting.DeltaAsked delta
+                        && (delta.person() == null || delta.person().equals(person))
+                        && touches(delta.scope(), question)
+                        && line.undoes(grant)
+                        && day(at).isAfter(delta.due())
+                        && training(person, line.id(), at).isEmpty());
         return sheets || asked || isOutOfPractice(grant, scope, question, at);
     }
 
@@ -397,7 +419,8 @@ final class SecondOpinion {
                                 reinstatements(question, at)
                                         .filter(line -> isSound(line, Instant.MIN, person))
                                         .map(Line::when),
-                                until(at).filter(line -> line.said() instanceof Evidence.DeltaDone done
+                                until(at)
+                                        .filter(line -> line.said() instanceof Evidence.DeltaDone done
                                                 && done.person().equals(person)
                                                 && done.asked() == null
                                                 && !done.trainer().equals(person)
@@ -438,7 +461,7 @@ final class SecondOpinion {
             }
             return;
         }
-        Evidence.AgeException exception = exception(person, at, null);
+        Evidence.AgeException exception = exception(person, at, ANY);
         if (!grant.supervised() || exception == null) {
             stands.add(Reason.UNDER_18);
         }
@@ -456,12 +479,11 @@ final class SecondOpinion {
         return can;
     }
 
-    private Evidence.AgeException exception(UUID person, Instant at, Set<UUID> named) {
+    private Evidence.AgeException exception(UUID person, Instant at, Predicate<Line> named) {
         Line line = newest(
                 at,
                 Evidence.AgeException.class,
-                one -> ((Evidence.AgeException) one.said()).person().equals(person)
-                        && (named == null || named.contains(one.id())));
+                one -> ((Evidence.AgeException) one.said()).person().equals(person) && named.test(one));
         if (line == null) {
             return null;
         }
@@ -494,7 +516,7 @@ final class SecondOpinion {
         return policy != null
                 && policy.version().equals(grant.policy())
                 && (!Boolean.FALSE.equals(adult) || grant.supervised())
-                && needs(
+                && Stream.of(ANY, named(grant.evidence())).allMatch(which -> needs(
                                 new Proposal(
                                         grant.person(),
                                         grant.scope(),
@@ -504,9 +526,9 @@ final class SecondOpinion {
                                 scope,
                                 policy,
                                 line,
-                                grant.evidence(),
+                                which,
                                 asking)
-                        .isEmpty();
+                        .isEmpty());
     }
 
     /** What is missing for a decision at an instant; empty, when it may be made. */
@@ -517,7 +539,7 @@ final class SecondOpinion {
             return EnumSet.of(Need.SCOPE_OPEN);
         }
         Line now = new Line(Long.MAX_VALUE, null, at, null);
-        Set<Need> needs = needs(proposal, scope.get(), policy, now, null, new HashSet<>());
+        Set<Need> needs = needs(proposal, scope.get(), policy, now, ANY, new HashSet<>());
         if (standsSuspended(proposal.person(), scope.get(), at)) {
             needs.add(Need.NOT_SUSPENDED);
         }
@@ -539,7 +561,7 @@ final class SecondOpinion {
     }
 
     private Set<Need> needs(
-            Proposal proposal, Scope scope, Policy policy, Line now, Set<UUID> named, Set<UUID> asking) {
+            Proposal proposal, Scope scope, Policy policy, Line now, Predicate<Line> named, Set<UUID> asking) {
         UUID person = proposal.person();
         Instant at = now.when();
         LocalDate today = day(at);
@@ -577,16 +599,18 @@ final class SecondOpinion {
                 .substance()
                 .equals(scope.substance()));
         if (sheet == null
-                || until(at).filter(isNamed(named)).noneMatch(line -> line.said() instanceof Evidence.SdsRead read
-                        && read.person().equals(person)
-                        && read.revision().equals(((Setting.SdsFiled) sheet.said()).revision())
-                        && read.sha256().equals(((Setting.SdsFiled) sheet.said()).sha256()))) {
+                || until(at)
+                        .filter(named)
+                        .noneMatch(line -> line.said() instanceof Evidence.SdsRead read
+                                && read.person().equals(person)
+                                && read.revision().equals(((Setting.SdsFiled) sheet.said()).revision())
+                                && read.sha256().equals(((Setting.SdsFiled) sheet.said()).sha256()))) {
             missing.add(Need.SDS_READ);
         }
-        if (scope.respirator() && !isMasked(person, at)) {
+        if (scope.respirator() && !isMasked(person, at, named)) {
             missing.add(Need.RESPIRATOR);
         }
-        if (!isFit(person, scope, at)) {
+        if (!isFit(person, scope, at, named)) {
             missing.add(Need.FIT_FOR_TASK);
         }
         if (proposal.decider().equals(person) || !isQualified(proposal.decider(), Act.DECIDE, at)) {
@@ -608,31 +632,34 @@ final class SecondOpinion {
         Instant since = start(day(at).minusMonths(policy.periods().separationMonths()));
         return !decider.equals(person)
                 && (countersigned && policy.singleInstructor()
-                        || until(at).filter(line -> !line.when().isBefore(since))
+                        || until(at)
+                                .filter(line -> !line.when().isBefore(since))
                                 .noneMatch(line -> party(line, person).equals(Optional.of(decider))));
     }
 
-    private boolean isTrained(UUID person, Scope scope, Policy policy, Instant at, Set<UUID> named) {
+    private boolean isTrained(UUID person, Scope scope, Policy policy, Instant at, Predicate<Line> named) {
         LocalDate today = day(at);
         Instant since = start(today.minusMonths(policy.periods().trainingMonths()));
         LocalDate elsewhere = today.minusMonths(policy.periods().earlierTrainingMonths());
-        return until(at).filter(isNamed(named)).anyMatch(line -> line.said() instanceof Evidence.TrainingGiven had
-                        && had.person().equals(person)
-                        && had.substance().equals(scope.substance())
-                        && !line.when().isBefore(since)
-                        && counts(had.trainer(), Act.TRAIN, person, line, at)
-                || line.said() instanceof Evidence.EarlierTraining earlier
-                        && earlier.person().equals(person)
-                        && earlier.substance().equals(scope.substance())
-                        && !earlier.on().isBefore(elsewhere)
-                        && !earlier.seenBy().equals(person));
+        return until(at)
+                .filter(named)
+                .anyMatch(line -> line.said() instanceof Evidence.TrainingGiven had
+                                && had.person().equals(person)
+                                && had.substance().equals(scope.substance())
+                                && !line.when().isBefore(since)
+                                && counts(had.trainer(), Act.TRAIN, person, line, at)
+                        || line.said() instanceof Evidence.EarlierTraining earlier
+                                && earlier.person().equals(person)
+                                && earlier.substance().equals(scope.substance())
+                                && !earlier.on().isBefore(elsewhere)
+                                && !earlier.seenBy().equals(person));
     }
 
     /** Tries every set of sittings that is large enough, pair by pair. */
-    private boolean hasSat(UUID person, Policy policy, String pool, Instant at, Instant after, Set<UUID> named) {
+    private boolean hasSat(UUID person, Policy policy, String pool, Instant at, Instant after, Predicate<Line> named) {
         Policy.Knowledge gate = policy.knowledge();
         List<Evidence.SittingNoted> passed = until(at)
-                .filter(isNamed(named))
+                .filter(named)
                 .filter(line -> line.said() instanceof Evidence.SittingNoted)
                 .map(line -> (Evidence.SittingNoted) line.said())
                 .filter(one -> one.person().equals(person)
@@ -652,15 +679,15 @@ final class SecondOpinion {
     private static int chain(Evidence.SittingNoted first, List<Evidence.SittingNoted> all, Policy.Knowledge gate) {
         return 1
                 + all.stream()
-                        .filter(next -> !next.startedAt()
-                                .isBefore(first.handedInAt().plusSeconds(3600L * gate.hoursApart())))
+                        .filter(next ->
+                                !next.startedAt().isBefore(first.handedInAt().plusSeconds(3600L * gate.hoursApart())))
                         .mapToInt(next -> chain(next, all, gate))
                         .max()
                         .orElse(0);
     }
 
     private boolean practicals(
-            UUID person, Scope scope, Instant at, Instant after, Policy policy, Set<UUID> named) {
+            UUID person, Scope scope, Instant at, Instant after, Policy policy, Predicate<Line> named) {
         List<Checklist> needed = policy.checklists().stream()
                 .filter(list -> list.forms().contains(scope.form())
                         && scope.tasks().stream().anyMatch(list.tasks()::contains))
@@ -673,13 +700,13 @@ final class SecondOpinion {
                                 && said.scope().equals(scope.id())
                                 && said.checklist().equals(list.id())
                                 && said.startedAt().isAfter(after)
-                                && (named == null || named.contains(one.id()));
+                                && named.test(one);
                     });
                     return line != null && passes(line, list, person, policy, at, named);
                 });
     }
 
-    private boolean passes(Line line, Checklist list, UUID person, Policy policy, Instant at, Set<UUID> named) {
+    private boolean passes(Line line, Checklist list, UUID person, Policy policy, Instant at, Predicate<Line> named) {
         Evidence.ObservationRecorded said = (Evidence.ObservationRecorded) line.said();
         Map<String, StepSeen.Outcome> words = new HashMap<>();
         said.steps().forEach(step -> words.put(step.step(), step.outcome()));
@@ -688,20 +715,20 @@ final class SecondOpinion {
                         .allMatch(step -> step.critical()
                                 ? words.get(step.id()) == StepSeen.Outcome.UNPROMPTED
                                 : words.get(step.id()) != null)
-                && !day(said.endedAt()).isBefore(day(at).minusDays(policy.periods().observationDays()))
+                && !day(said.endedAt())
+                        .isBefore(day(at).minusDays(policy.periods().observationDays()))
                 && counts(said.observer(), Act.OBSERVE, person, line, at)
-                && until(at).filter(isNamed(named))
+                && until(at)
+                        .filter(named)
                         .anyMatch(one -> one.said() instanceof Evidence.ObservationAcknowledged seen
                                 && seen.person().equals(person)
                                 && seen.observation().equals(line.id()));
     }
 
-    private boolean hasShownPpe(UUID person, Form form, Policy policy, Instant at, Set<UUID> named) {
+    private boolean hasShownPpe(UUID person, Form form, Policy policy, Instant at, Predicate<Line> named) {
         Line line = newest(at, Evidence.PpeShown.class, one -> {
             Evidence.PpeShown said = (Evidence.PpeShown) one.said();
-            return said.person().equals(person)
-                    && said.form() == form
-                    && (named == null || named.contains(one.id()));
+            return said.person().equals(person) && said.form() == form && named.test(one);
         });
         if (line == null) {
             return false;
@@ -733,13 +760,14 @@ final class SecondOpinion {
         Setting.QualificationGiven given = (Setting.QualificationGiven) line.said();
         return !given.by().equals(person)
                 && !day(at).isAfter(given.through())
-                && until(at).noneMatch(one -> one.undoes(line)
-                        && (one.said() instanceof Setting.QualificationEnded ended
-                                        && ended.person().equals(person)
-                                        && ended.act() == act
-                                || one.said() instanceof Decision.Withdrawn gone
-                                        && gone.forCause()
-                                        && gone.person().equals(person)));
+                && until(at)
+                        .noneMatch(one -> one.undoes(line)
+                                && (one.said() instanceof Setting.QualificationEnded ended
+                                                && ended.person().equals(person)
+                                                && ended.act() == act
+                                        || one.said() instanceof Decision.Withdrawn gone
+                                                && gone.forCause()
+                                                && gone.person().equals(person)));
     }
 
     // The words of the page
@@ -749,7 +777,8 @@ final class SecondOpinion {
     }
 
     private Line newest(Instant at, Class<? extends Body> kind, Predicate<Line> which) {
-        return until(at).filter(line -> kind.isInstance(line.said()))
+        return until(at)
+                .filter(line -> kind.isInstance(line.said()))
                 .filter(which)
                 .max(OLDEST_FIRST)
                 .orElse(null);
@@ -759,8 +788,8 @@ final class SecondOpinion {
         return until(at).filter(line -> kind.isInstance(line.said())).anyMatch(which);
     }
 
-    private static Predicate<Line> isNamed(Set<UUID> named) {
-        return line -> named == null || named.contains(line.id());
+    private static Predicate<Line> named(Set<UUID> ids) {
+        return line -> ids.contains(line.id());
     }
 
     private static Predicate<Line> isGrant(UUID person, Scope scope) {
@@ -780,7 +809,8 @@ final class SecondOpinion {
     }
 
     private Stream<Scope> scopes(Instant at) {
-        return until(at).filter(line -> line.said() instanceof Setting.ScopeDefined)
+        return until(at)
+                .filter(line -> line.said() instanceof Setting.ScopeDefined)
                 .map(line -> ((Setting.ScopeDefined) line.said()).scope());
     }
 
@@ -789,8 +819,9 @@ final class SecondOpinion {
     }
 
     private boolean isOpen(UUID scope, Instant at) {
-        return until(at).noneMatch(line ->
-                line.said() instanceof Setting.ScopeClosed closed && closed.scope().equals(scope));
+        return until(at)
+                .noneMatch(line -> line.said() instanceof Setting.ScopeClosed closed
+                        && closed.scope().equals(scope));
     }
 
     private static boolean samePlace(Scope scope, Question question) {
@@ -805,7 +836,8 @@ final class SecondOpinion {
 
     private boolean touches(UUID id, Question question) {
         return id == null
-                || scope(id).filter(scope -> samePlace(scope, question)
+                || scope(id)
+                        .filter(scope -> samePlace(scope, question)
                                 && question.tasks().stream().anyMatch(scope.tasks()::contains))
                         .isPresent();
     }
