@@ -702,11 +702,11 @@ final class SecondOpinion {
                                 && said.startedAt().isAfter(after)
                                 && named.test(one);
                     });
-                    return line != null && passes(line, list, person, policy, at, named);
+                    return line != null && passes(line, list, person, policy, at);
                 });
     }
 
-    private boolean passes(Line line, Checklist list, UUID person, Policy policy, Instant at, Predicate<Line> named) {
+    private boolean passes(Line line, Checklist list, UUID person, Policy policy, Instant at) {
         Evidence.ObservationRecorded said = (Evidence.ObservationRecorded) line.said();
         Map<String, StepSeen.Outcome> words = new HashMap<>();
         said.steps().forEach(step -> words.put(step.step(), step.outcome()));
@@ -719,7 +719,6 @@ final class SecondOpinion {
                         .isBefore(day(at).minusDays(policy.periods().observationDays()))
                 && counts(said.observer(), Act.OBSERVE, person, line, at)
                 && until(at)
-                        .filter(named)
                         .anyMatch(one -> one.said() instanceof Evidence.ObservationAcknowledged seen
                                 && seen.person().equals(person)
                                 && seen.observation().equals(line.id()));
