@@ -46,6 +46,9 @@ final class MadeUpHistory {
     private Setting.SdsFiled sheet = Story.sheet(Story.SHEET, "1.0", Set.of(), LocalDate.parse("2026-01-19"));
     private long ids = 1000;
 
+    /** Whose evidence for the powder has just come together, if anybody's. */
+    private UUID ready;
+
     MadeUpHistory(long beginning, List<Long> moves) {
         chance = new SplittableRandom(beginning);
         zone = ZONES.get(chance.nextInt(ZONES.size()));
@@ -60,6 +63,10 @@ final class MadeUpHistory {
             move();
         }
         chance = new SplittableRandom(beginning + 1);
+        if (often(1, 6)) {
+            ready = often(2, 3) ? LEARNER : YOUNG;
+            evidence(ready, Story.POWDER);
+        }
     }
 
     History history() {
@@ -87,7 +94,7 @@ final class MadeUpHistory {
         Scope scope = one(SCOPES);
         UUID person = often(2, 3) ? LEARNER : YOUNG;
         Optional<Decision.Granted> granted = lastGrant();
-        if (granted.isPresent() && often(4, 5)) {
+        if (granted.isPresent() && often(9, 10)) {
             person = granted.get().person();
             scope = scope(granted.get().scope());
         }
@@ -131,8 +138,8 @@ final class MadeUpHistory {
 
     Proposal proposal() {
         return new Proposal(
-                often(3, 4) ? LEARNER : YOUNG,
-                one(SCOPES).id(),
+                ready != null ? ready : often(3, 4) ? LEARNER : YOUNG,
+                ready != null ? Story.POWDER.id() : one(SCOPES).id(),
                 often(3, 4) ? Story.DECIDER : one(STAFF),
                 pool(),
                 often(1, 8));
@@ -165,15 +172,21 @@ final class MadeUpHistory {
     }
 
     private LocalDate youngBirthday() {
-        return LocalDate.ofInstant(now, zone).minusYears(18).plusDays(30L + chance.nextInt(700));
+        return LocalDate.ofInstant(now, zone).minusYears(18).plusDays(100L + chance.nextInt(900));
     }
 
     private void move() {
+        if (lastGrant().isPresent() && often(1, 3)) {
+            forward(Duration.ofDays(chance.nextInt(30)));
+        }
         int pick = chance.nextInt(100);
+        if (lastGrant().isEmpty() && often(3, 4)) {
+            pick = 20;
+        }
         if (pick < 14) {
             pass();
         } else if (pick < 38) {
-            prepareAndGrant(often(3, 5) ? LEARNER : YOUNG, often(3, 5) ? Story.POWDER : one(SCOPES));
+            prepareAndGrant(often(1, 2) ? LEARNER : YOUNG, often(3, 5) ? Story.POWDER : one(SCOPES));
         } else if (pick < 48) {
             work();
         } else if (pick < 54) {
@@ -239,7 +252,7 @@ final class MadeUpHistory {
         parts.add(() -> add(training(person)));
         parts.add(() -> {
             sit(person);
-            forward(Duration.ofMinutes(24 * 60 + 20 + (often(1, 20) ? -1 : chance.nextInt(3000))));
+            forward(Duration.ofMinutes(24 * 60 + 20 + (often(1, 40) ? -1 : chance.nextInt(3000))));
             sit(person);
         });
         parts.add(() -> add(new Evidence.SdsRead(person, sheet.revision(), often(1, 60) ? "another" : sheet.sha256())));
@@ -254,7 +267,7 @@ final class MadeUpHistory {
             parts.add(() -> exception(person));
         }
         for (Runnable part : parts) {
-            if (!often(1, 45)) {
+            if (!often(1, 90)) {
                 part.run();
                 forward(Duration.ofMinutes(30 + chance.nextInt(600)));
             }
@@ -262,7 +275,7 @@ final class MadeUpHistory {
     }
 
     private void sit(UUID person) {
-        boolean bad = often(1, 40);
+        boolean bad = often(1, 90);
         forward(Duration.ofMinutes(20));
         add(new Evidence.SittingNoted(
                 person,
@@ -273,13 +286,13 @@ final class MadeUpHistory {
                 now,
                 12,
                 bad ? 10 : 11,
-                often(1, 60) ? 1 : 0,
-                Story.versions(often(1, 60) ? "pool-0" : pool())));
+                often(1, 120) ? 1 : 0,
+                Story.versions(often(1, 120) ? "pool-0" : pool())));
     }
 
     private UUID practical(UUID person, Scope scope) {
         forward(Duration.ofMinutes(30));
-        boolean good = !often(1, 30);
+        boolean good = !often(1, 60);
         UUID practical = add(new Evidence.ObservationRecorded(
                 person,
                 scope.id(),
@@ -297,7 +310,7 @@ final class MadeUpHistory {
                 Story.means(),
                 Story.versions(policy.checklists().get(0).version())));
         forward(Duration.ofMinutes(5));
-        if (!often(1, 40)) {
+        if (!often(1, 80)) {
             add(new Evidence.ObservationAcknowledged(person, practical));
         }
         return practical;
@@ -306,7 +319,7 @@ final class MadeUpHistory {
     private void exception(UUID person) {
         LocalDate through = now.atZone(zone).toLocalDate().plusDays(often(1, 10) ? 5 : 400);
         add(new Evidence.AgeException(
-                person, often(1, 20) ? one(STAFF) : LEARNER, through, often(1, 40) ? person : Story.LEAD, null, null));
+                person, often(1, 40) ? one(STAFF) : LEARNER, through, often(1, 40) ? person : Story.LEAD, null, null));
     }
 
     private void grant(UUID person, Scope scope) {
@@ -327,7 +340,7 @@ final class MadeUpHistory {
                 sheet.revision(),
                 pool(),
                 often(1, 60) ? "policy-0" : policy.version(),
-                !often(1, 30) == (age(person, today) == Ages.Age.UNDER_18),
+                !often(1, 60) == (age(person, today) == Ages.Age.UNDER_18),
                 countersigned ? new Note(Story.id(99), "sealed") : null,
                 null));
         forward(Duration.ofMinutes(1 + chance.nextInt(100)));
@@ -341,7 +354,7 @@ final class MadeUpHistory {
                 all.add(event.id());
             }
         }
-        if (!all.isEmpty() && often(1, 30)) {
+        if (!all.isEmpty() && often(1, 50)) {
             all.remove(chance.nextInt(all.size()));
         }
         return Set.copyOf(all);
@@ -610,15 +623,15 @@ final class MadeUpHistory {
     }
 
     private UUID trainer() {
-        return often(1, 15) ? one(STAFF) : Story.TRAINER;
+        return often(1, 50) ? one(STAFF) : Story.TRAINER;
     }
 
     private UUID observer() {
-        return often(1, 15) ? one(STAFF) : often(1, 40) ? LEARNER : Story.OBSERVER;
+        return often(1, 50) ? one(STAFF) : often(1, 150) ? LEARNER : Story.OBSERVER;
     }
 
     private UUID decider() {
-        return often(1, 15) ? one(STAFF) : Story.DECIDER;
+        return often(1, 50) ? one(STAFF) : Story.DECIDER;
     }
 
     private UUID person() {

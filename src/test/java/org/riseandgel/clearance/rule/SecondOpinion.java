@@ -328,9 +328,11 @@ final class SecondOpinion {
     }
 
     private boolean isMasked(UUID person, Instant at, Predicate<Line> named) {
-        Line test = newest(at, Evidence.FitTested.class, line -> ((Evidence.FitTested) line.said())
-                .person()
-                .equals(person));
+        Line test = newest(
+                at,
+                Evidence.FitTested.class,
+                line -> named.test(line)
+                        && ((Evidence.FitTested) line.said()).person().equals(person));
         Line training = newest(at, Evidence.RespiratorTrained.class, line -> {
             Evidence.RespiratorTrained said = (Evidence.RespiratorTrained) line.said();
             return named.test(line)
@@ -346,9 +348,11 @@ final class SecondOpinion {
     }
 
     private boolean isFit(UUID person, Scope scope, Instant at, Predicate<Line> named) {
-        Line word = newest(at, Evidence.FitForTask.class, line -> ((Evidence.FitForTask) line.said())
-                .person()
-                .equals(person));
+        Line word = newest(
+                at,
+                Evidence.FitForTask.class,
+                line -> named.test(line)
+                        && ((Evidence.FitForTask) line.said()).person().equals(person));
         return word == null ? !scope.respirator() : ((Evidence.FitForTask) word.said()).fit();
     }
 
@@ -535,7 +539,7 @@ final class SecondOpinion {
     Set<Need> missing(Proposal proposal, Instant at) {
         Policy policy = policy(at);
         Optional<Scope> scope = scope(proposal.scope());
-        if (contradicting || policy == null || scope.isEmpty()) {
+        if (contradicting || policy == null || scope.isEmpty() || !isInUse(scope.get(), at)) {
             return EnumSet.of(Need.SCOPE_OPEN);
         }
         Line now = new Line(Long.MAX_VALUE, null, at, null);
@@ -566,7 +570,7 @@ final class SecondOpinion {
         Instant at = now.when();
         LocalDate today = day(at);
         Set<Need> missing = EnumSet.noneOf(Need.class);
-        if (scopes(at).noneMatch(scope::equals) || !isOpen(scope.id(), at)) {
+        if (!isInUse(scope, at)) {
             missing.add(Need.SCOPE_OPEN);
         }
         if (!Boolean.TRUE.equals(isAdult(person, today))) {
@@ -815,6 +819,10 @@ final class SecondOpinion {
 
     private Optional<Scope> scope(UUID id) {
         return scopes(Instant.MAX).filter(scope -> scope.id().equals(id)).findFirst();
+    }
+
+    private boolean isInUse(Scope scope, Instant at) {
+        return scopes(at).anyMatch(scope::equals) && isOpen(scope.id(), at);
     }
 
     private boolean isOpen(UUID scope, Instant at) {
