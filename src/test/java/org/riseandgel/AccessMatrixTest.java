@@ -57,6 +57,7 @@ class AccessMatrixTest {
     private static final Set<Who> READING_SITTINGS = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
     private static final Set<Who> TEACHING = EnumSet.of(Who.INSTRUCTOR, Who.OFFICE);
     private static final Set<Who> OFFICE = EnumSet.of(Who.OFFICE);
+    private static final Set<Who> DECIDING = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD);
     private static final Set<Who> STAFF = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
 
     private static final Place DOOR = new Place(
@@ -142,6 +143,17 @@ class AccessMatrixTest {
         MATRIX.put("GET /people/{person}/sittings/{sitting}", READING_SITTINGS);
         MATRIX.put("POST /people/{person}/sittings/talk", TALKING);
 
+        MATRIX.put("GET /register", STAFF);
+        MATRIX.put("GET /register/mine", SIGNED_IN);
+        MATRIX.put("GET /register/mine/lines", SIGNED_IN);
+        MATRIX.put("POST /register/mine/appeals", SIGNED_IN);
+        MATRIX.put("GET /register/people/{person}", STAFF);
+        MATRIX.put("GET /register/people/{person}/{scope}", STAFF);
+        MATRIX.put("POST /register/people/{person}/suspend", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/grant", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/reinstate", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/suspend", DECIDING);
+        MATRIX.put("POST /register/people/{person}/{scope}/withdraw", DECIDING);
         MATRIX.put("GET /door", STAFF);
         MATRIX.put("GET /door/{place}", STAFF);
         MATRIX.put("GET /door/{place}/list", STAFF);
@@ -201,6 +213,7 @@ class AccessMatrixTest {
         values.put("{check}", "whipping-check");
         values.put("{number}", "1");
         values.put("{secret}", "a".repeat(43));
+        values.put("{scope}", "00000000-0000-4000-8000-0000000000c9");
         values.put("{place}", DOOR.id().toString());
     }
 

@@ -66,6 +66,7 @@ final class BatchSlips {
         double liquid = foam / ratio;
         volume(Slip.MULTIPLIED_FOR_DIVIDED, () -> foam * ratio);
         volume(Slip.GAIN_FOR_RATIO, () -> foam / (ratio + 1));
+        volume(Slip.MASS_FOR_VOLUME, () -> liquid * density);
         everyMass(Slip.MULTIPLIED_FOR_DIVIDED, foam * ratio * density);
         everyMass(Slip.GAIN_FOR_RATIO, foam / (ratio + 1) * density);
         fromLiquid(liquid);

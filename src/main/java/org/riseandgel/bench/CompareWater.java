@@ -127,6 +127,11 @@ public final class CompareWater implements Calculation {
                 () -> Concentration.ofPercent(100 - right.shareLeft().inPercent()));
         work.slip(
                 Slip.DRY_FOR_LEFT,
+                WATER_AT_FIRST,
+                () -> Mass.ofGrams(right.atFirst().inGrams() - right.left().inGrams()),
+                "That is the water which is gone by now, not all that was there.");
+        work.slip(
+                Slip.DRY_FOR_LEFT,
                 WATER_NOW,
                 () -> Mass.ofGrams(right.atFirst().inGrams() - right.left().inGrams()),
                 "That is the water which is gone, not the water which is left.");
@@ -136,6 +141,11 @@ public final class CompareWater implements Calculation {
                 () -> Concentration.ofPercent(
                         100 * right.left().inGrams() / right.now().inGrams()),
                 "The share counts on the water at first, not on the whole piece.");
+        work.slip(
+                Slip.DRY_LEFT_IN,
+                SHARE_LEFT,
+                () -> Concentration.ofPercent(
+                        100 * right.now().inGrams() / right.first().inGrams()));
     }
 
     private static Input.Measured mass(String name, String label, String help, double byDefault) {

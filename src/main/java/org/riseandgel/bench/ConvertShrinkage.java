@@ -155,6 +155,12 @@ public final class ConvertShrinkage implements Calculation {
                 () -> Length.ofMillimetres(
                         piece.inMillimetres() * (1 + right.ofSculpt().asFraction())),
                 "The shrinkage counts on the sculpt, not on the piece: divide by what is left.");
+        work.slip(
+                Slip.LOST_FOR_LEFT,
+                SCULPT_LENGTH,
+                () -> Length.ofMillimetres(
+                        piece.inMillimetres() * right.ofSculpt().asFraction()),
+                "That is no whole length, only a part to add: divide by what is left.");
         return right.ofSculpt();
     }
 

@@ -2,6 +2,8 @@ package org.riseandgel.bench;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.riseandgel.core.quantity.OutOfRangeException;
 import org.riseandgel.core.quantity.Quantity;
 import org.riseandgel.core.quantity.QuantityKind;
@@ -12,6 +14,9 @@ public final class ConvertUnit implements Calculation {
     static final String AMOUNT = "amount";
     static final String TO = "toUnit";
     static final String CONVERTED = "converted";
+
+    private static final Map<Unit, Unit> NEIGHBOURS =
+            Map.of(Unit.OUNCE, Unit.POUND, Unit.POUND, Unit.OUNCE, Unit.INCH, Unit.FOOT, Unit.FOOT, Unit.INCH);
 
     @Override
     public String id() {
@@ -82,6 +87,11 @@ public final class ConvertUnit implements Calculation {
         work.result(CONVERTED, converted, to);
     }
 
+    /** The unit that stands one row further in a table of factors, whose factor is taken by mistake. */
+    private static Optional<Unit> neighbour(Unit from, Unit to) {
+        return Optional.ofNullable(NEIGHBOURS.get(from)).filter(other -> other != to);
+    }
+
     private static Quantity scaled(Quantity amount, Unit from, Unit to, Work work) {
         Unit base = from.kind().baseUnit();
         boolean overBase = from != base && to != base;
@@ -93,6 +103,12 @@ public final class ConvertUnit implements Calculation {
                 CONVERTED,
                 () -> Quantity.of(amount.in(from) / factor, to),
                 "Multiplied where the factor divides, or divided where it multiplies.");
+        neighbour(from, to)
+                .ifPresent(other -> work.slip(
+                        Slip.FACTOR_OF_ANOTHER_UNIT,
+                        CONVERTED,
+                        () -> Quantity.of(amount.in(from), other),
+                        "%s was worked with the factor of %s.".formatted(from.symbol(), other.symbol())));
         return Conversions.scaled(CONVERTED, "In " + to.symbol(), inBase, overBase ? base : from, to, work);
     }
 }

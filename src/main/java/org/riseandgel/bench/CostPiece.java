@@ -5,6 +5,7 @@ import static org.riseandgel.core.quantity.Unit.ONE;
 import static org.riseandgel.core.quantity.Unit.PERCENT;
 
 import java.util.List;
+import java.util.function.DoubleSupplier;
 import org.riseandgel.core.quantity.Concentration;
 import org.riseandgel.core.quantity.Money;
 import org.riseandgel.core.quantity.Ratio;
@@ -20,6 +21,9 @@ public final class CostPiece implements Calculation {
     static final String TO_MAKE_EXACT = "piecesExact";
     static final String TO_MAKE = "piecesToMake";
     static final String WHOLE_COST = "wholeCost";
+
+    private static final String BY_SCRAP =
+            "The scrap rate is the share that is lost: divide by the share of good ones.";
 
     @Override
     public String id() {
@@ -154,6 +158,8 @@ public final class CostPiece implements Calculation {
                 COST_PER_GOOD,
                 () -> Money.of(amount * (1 - scrap.asFraction())),
                 "Scrap makes a good piece dearer: divide by the share of good ones.");
+        work.slip(Slip.SCRAP_LEFT_OUT, COST_PER_GOOD, () -> made);
+        work.slip(Slip.LOST_FOR_LEFT, COST_PER_GOOD, () -> Money.of(amount / scrap.asFraction()), BY_SCRAP);
     }
 
     private static void orderSlips(Money made, Concentration scrap, int good, Work work) {
@@ -164,6 +170,11 @@ public final class CostPiece implements Calculation {
         work.slip(Slip.WRONG_WHOLE, WHOLE_COST, () -> whole(made, added), line);
         work.slip(Slip.MULTIPLIED_FOR_DIVIDED, TO_MAKE, () -> Ratio.of(multiplied));
         work.slip(Slip.MULTIPLIED_FOR_DIVIDED, WHOLE_COST, () -> whole(made, multiplied));
+        work.slip(Slip.SCRAP_LEFT_OUT, TO_MAKE, () -> Ratio.of(good));
+        work.slip(Slip.SCRAP_LEFT_OUT, WHOLE_COST, () -> whole(made, good));
+        DoubleSupplier byScrap = () -> PieceCost.roundedUp(good / scrap.asFraction());
+        work.slip(Slip.LOST_FOR_LEFT, TO_MAKE, () -> Ratio.of(byScrap.getAsDouble()), BY_SCRAP);
+        work.slip(Slip.LOST_FOR_LEFT, WHOLE_COST, () -> whole(made, byScrap.getAsDouble()), BY_SCRAP);
     }
 
     private static Money whole(Money made, double pieces) {

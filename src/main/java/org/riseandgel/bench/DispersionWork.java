@@ -117,6 +117,10 @@ final class DispersionWork {
         work.slip(Slip.DIVIDED_FOR_MULTIPLIED, DispersionDose.DRY_MASS, () -> divided(dose));
         work.slip(Slip.DISPERSION_FOR_DRY, DispersionDose.DISPERSION_PHP, () -> dose);
         work.slip(Slip.MULTIPLIED_FOR_DIVIDED, DispersionDose.DISPERSION_PHP, () -> dispersion.dryIn(dose));
+        Dispersion turned = waterForSalt();
+        work.slip(Slip.WATER_FOR_SALT, DispersionDose.DISPERSION_MASS, () -> turned.forDry(dry));
+        work.slip(Slip.WATER_FOR_SALT, DispersionDose.WATER_MASS, () -> dry);
+        work.slip(Slip.WATER_FOR_SALT, DispersionDose.DISPERSION_PHP, () -> turned.forDry(dose));
     }
 
     private void slipsFromDispersion(Php dose, Mass whole) {
@@ -128,10 +132,19 @@ final class DispersionWork {
         work.slip(Slip.DISPERSION_FOR_DRY, DispersionDose.WATER_MASS, () -> dispersion.waterIn(divided));
         work.slip(Slip.DISPERSION_FOR_DRY, DispersionDose.DRY_PHP, () -> dose);
         work.slip(Slip.DIVIDED_FOR_MULTIPLIED, DispersionDose.DRY_PHP, () -> dispersion.forDry(dose));
+        Dispersion turned = waterForSalt();
+        work.slip(Slip.WATER_FOR_SALT, DispersionDose.DRY_MASS, () -> turned.dryIn(whole));
+        work.slip(Slip.WATER_FOR_SALT, DispersionDose.WATER_MASS, () -> turned.waterIn(whole));
+        work.slip(Slip.WATER_FOR_SALT, DispersionDose.DRY_PHP, () -> turned.dryIn(dose));
     }
 
     private Mass divided(Php dose) {
         return Mass.ofGrams(base.inGrams() / dose.asShareOfBase());
+    }
+
+    /** The dispersion as somebody sees it who takes its share of water for its share of salt. */
+    private Dispersion waterForSalt() {
+        return new Dispersion(Concentration.ofPercent(100 - dispersion.solids().inPercent()));
     }
 
     private Work.In solids() {

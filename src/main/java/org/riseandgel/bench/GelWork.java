@@ -108,6 +108,16 @@ final class GelWork {
                 middle / byDose / byDose,
                 "More gelling agent gels sooner: the usual dose stands above this dose.");
         slip(Slip.COLD_FOR_WARM, result, fromMedian, middle / byWarmth / byWarmth, Slip.COLD_FOR_WARM.line());
+        slip(
+                Slip.DIFFERENCE_FOR_RATIO,
+                result,
+                fromMedian,
+                middle / byDose * (2 - dose.inPartsPerHundred() / USUAL.dose().inPartsPerHundred()),
+                Slip.DIFFERENCE_FOR_RATIO.line());
+        if (byWarmth != 1) {
+            double whole = byWarmth > 1 ? 2 : 0.5;
+            slip(Slip.WHOLE_STEP, result, fromMedian, middle / byWarmth * whole, Slip.WHOLE_STEP.line());
+        }
         slip(Slip.DOSE_LEFT_OUT, result, fromMedian, middle / byDose, Slip.DOSE_LEFT_OUT.line());
         slip(Slip.TEMPERATURE_LEFT_OUT, result, fromMedian, middle / byWarmth, Slip.TEMPERATURE_LEFT_OUT.line());
     }

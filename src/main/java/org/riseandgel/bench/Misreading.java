@@ -5,7 +5,9 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.riseandgel.core.quantity.Quantity;
 import org.riseandgel.core.quantity.Temperature;
+import org.riseandgel.core.quantity.TimeSpan;
 import org.riseandgel.core.quantity.Unit;
+import org.riseandgel.core.quantity.Volume;
 
 /** A unit overlooked: the number shown in one unit is worked with as if it were in another. */
 record Misreading(Slip slip, Unit shown, Unit taken, DoubleFunction<Quantity> reading) {
@@ -14,6 +16,14 @@ record Misreading(Slip slip, Unit shown, Unit taken, DoubleFunction<Quantity> re
             as(Slip.POUNDS_FOR_GRAMS, Unit.POUND, Unit.GRAM),
             as(Slip.INCHES_FOR_CENTIMETRES, Unit.INCH, Unit.CENTIMETRE),
             as(Slip.INCHES_FOR_MILLIMETRES, Unit.INCH, Unit.MILLIMETRE),
+            as(Slip.CUBIC_INCHES_FOR_MILLILITRES, Unit.CUBIC_INCH, Unit.MILLILITRE),
+            new Misreading(
+                    Slip.ONE_SIDE_FOR_CUBE,
+                    Unit.CUBIC_INCH,
+                    Unit.MILLILITRE,
+                    number -> Volume.ofMillilitres(number * 2.54)),
+            new Misreading(
+                    Slip.SECONDS_AS_HUNDREDTHS, Unit.SECOND, Unit.MINUTE, number -> TimeSpan.ofMinutes(number / 100)),
             as(Slip.FAHRENHEIT_FOR_CELSIUS, Unit.DEGREE_FAHRENHEIT, Unit.DEGREE_CELSIUS),
             new Misreading(
                     Slip.SCALE_WITHOUT_OFFSET,

@@ -217,6 +217,9 @@ public final class PlanFilling implements Calculation {
         TimeSpan toTheEnd = TimeSpan.ofMinutes(filling.inMinutes() + minutes(given, RESERVE));
         work.slip(Slip.RESERVE_LEFT_OUT, FILLING, () -> toTheEnd);
         work.slip(Slip.RESERVE_LEFT_OUT, PACE, () -> right.pace(toTheEnd));
+        TimeSpan closingToo = TimeSpan.ofMinutes(filling.inMinutes() + minutes(given, CLOSING));
+        work.slip(Slip.CLOSING_LEFT_OUT, FILLING, () -> closingToo);
+        work.slip(Slip.CLOSING_LEFT_OUT, PACE, () -> right.pace(closingToo));
         work.slip(
                 Slip.RATIO_TURNED_ROUND,
                 PACE,

@@ -205,6 +205,11 @@ public final class RunGelClock implements Calculation {
         work.slip(Slip.MIDDLE_FOR_EARLY, LATEST_CLOSE, () -> median);
         work.slip(Slip.START_FOR_END, CLOSED, () -> TimeSpan.ofSeconds(start));
         work.slip(Slip.DURATIONS_ADDED, CLOSED, () -> TimeSpan.ofSeconds(added));
+        double filled = plan.fill().end().inSeconds();
+        if (start < filled) {
+            double waited = filled + plan.close().duration().inSeconds();
+            work.slip(Slip.OVERLAP_OVERLOOKED, CLOSED, () -> TimeSpan.ofSeconds(waited));
+        }
         double closed = plan.closed().inSeconds();
         if (latest.inSeconds() >= closed) {
             gel.slips(SLACK, wrong -> less(early(wrong, spread), closed));

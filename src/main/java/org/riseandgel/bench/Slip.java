@@ -13,6 +13,18 @@ public enum Slip {
     FAHRENHEIT_FOR_CELSIUS("fahrenheit-for-celsius", "°F taken for °C", "The two scales start and step differently."),
     SCALE_WITHOUT_OFFSET(
             "scale-without-offset", "Offset of 32 left out", "°F start at 32 where °C start at 0: take 32 off first."),
+    CUBIC_INCHES_FOR_MILLILITRES(
+            "cubic-inches-for-millilitres", "Cubic inches taken for millilitres", "One cubic inch is 16.387 mL."),
+    ONE_SIDE_FOR_CUBE(
+            "one-side-for-cube",
+            "One side converted instead of three",
+            "An inch is 2.54 cm, but a cubic inch is 2.54 × 2.54 × 2.54 cm³."),
+    SECONDS_AS_HUNDREDTHS(
+            "seconds-as-hundredths",
+            "Seconds written as hundredths of a minute",
+            "A minute has 60 seconds: 90 s are 1.5 min, not 0.9 min."),
+    FACTOR_OF_ANOTHER_UNIT(
+            "factor-of-another-unit", "Factor of another unit", "That factor belongs to another unit, one row off."),
     CONVERTED_BACKWARDS("converted-backwards", "Converted the wrong way", "Multiplied where the factor divides."),
     OFFSET_AFTER_SCALE(
             "offset-after-scale", "Offset of 32 at the wrong end", "The 32 are °F: take them off, or add them, as °F."),
@@ -48,6 +60,9 @@ public enum Slip {
             "reserve-left-out", "Time in hand left out", "A gel time is a forecast: what is kept in hand comes off."),
     SALT_FOR_FLUORIDE("salt-for-fluoride", "Salt taken for fluoride", "Only part of the salt's mass is fluoride."),
     DISPERSION_FOR_DRY("dispersion-for-dry", "Dispersion taken for dry salt", "Only part of a dispersion is salt."),
+    WATER_FOR_SALT("water-for-salt", "Water taken for salt", "The solids are the salt. What is not solids is water."),
+    MASS_FOR_VOLUME(
+            "mass-for-volume", "Mass taken for volume", "That is how many grams it weighs, not how many mL it fills."),
     FIRST_OUT_OVERLOOKED(
             "first-out-overlooked",
             "What runs out first overlooked",
@@ -58,6 +73,18 @@ public enum Slip {
             "doubled-for-squared", "Doubled instead of squared", "A square is a number times itself, not times two."),
     LOST_FOR_LEFT(
             "lost-for-left", "What is lost taken for what is left", "What is lost must still come off the whole."),
+    DRY_LEFT_IN(
+            "dry-left-in", "Dry mass left in", "The foam weighs something when it is dry, and that part is no water."),
+    SCRAP_LEFT_OUT("scrap-left-out", "Scrap left out", "Pieces that are no good take material too."),
+    CLOSING_LEFT_OUT("closing-left-out", "Closing left out", "Joining and pressing take their time too."),
+    DIFFERENCE_FOR_RATIO(
+            "difference-for-ratio",
+            "Share taken off instead of divided",
+            "Twice the dose takes half the time: divide by how many times the dose it is."),
+    WHOLE_STEP(
+            "whole-step",
+            "A whole step taken for a part of it",
+            "Twice as long is for 10 °C: less of a step does less."),
     DOSE_LEFT_OUT("dose-left-out", "Dose left out", "More gelling agent gels sooner, less gels later."),
     TEMPERATURE_LEFT_OUT("temperature-left-out", "Temperature left out", "Cold foam gels later, warm foam sooner."),
     COLD_FOR_WARM("cold-for-warm", "Cold and warm turned round", "Cold foam gels later, not sooner."),
@@ -70,6 +97,8 @@ public enum Slip {
             "durations-added",
             "Durations added up",
             "Steps that overlap or wait for each other do not add up: the end of the last one counts."),
+    OVERLAP_OVERLOOKED(
+            "overlap-overlooked", "Overlap overlooked", "A step that begins before another ends does not wait for it."),
     ONE_ATOM("one-atom", "One counted instead of all", "Count how many there are in one unit of the salt."),
     PURITY_LEFT_OUT("purity-left-out", "Purity left out", "Only the pure part of the product is salt."),
     AIR_CHANGE_LEFT_OUT("air-change-left-out", "Air change left out", "Fresh air carries some of the dust away."),

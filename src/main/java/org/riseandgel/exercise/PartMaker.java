@@ -19,6 +19,9 @@ final class PartMaker {
             Slip.POUNDS_FOR_GRAMS,
             Slip.INCHES_FOR_CENTIMETRES,
             Slip.INCHES_FOR_MILLIMETRES,
+            Slip.CUBIC_INCHES_FOR_MILLILITRES,
+            Slip.ONE_SIDE_FOR_CUBE,
+            Slip.SECONDS_AS_HUNDREDTHS,
             Slip.FAHRENHEIT_FOR_CELSIUS,
             Slip.SCALE_WITHOUT_OFFSET);
 

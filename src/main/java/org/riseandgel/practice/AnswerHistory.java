@@ -35,8 +35,20 @@ public class AnswerHistory {
     /** One page of answers and whether an older page follows. */
     public record Page(List<AnswerLine> lines, boolean more) {}
 
-    /** The answers of a person, all or those of one skill; pages count from 1. */
+    /**
+     * The answers of a person as they see them themselves: those to exercises that an open check of theirs asks are left
+     * out until it is handed in.
+     */
+    public Page own(UUID person, Optional<String> skill, int page) {
+        return of(person, skill, page, true);
+    }
+
+    /** The answers of a person as others see them, all or those of one skill; pages count from 1. */
     public Page of(UUID person, Optional<String> skill, int page) {
+        return of(person, skill, page, false);
+    }
+
+    private Page of(UUID person, Optional<String> skill, int page, boolean withholds) {
         DecimalMark mark = school.decimalMark();
         List<AnswerLine> lines = sql
                 .list(
@@ -47,12 +59,15 @@ public class AnswerHistory {
                                a.looked_up
                         FROM answer a JOIN draw d ON d.id = a.draw_id
                         WHERE a.person_id = ? AND (?::text IS NULL OR d.skill = ?)
+                            AND NOT (? AND EXISTS (SELECT 1 FROM asked_in_check c
+                                WHERE c.person_id = a.person_id AND c.exercise_id = d.exercise_id))
                         ORDER BY a.answered_at DESC, a.draw_id, a.part DESC
                         LIMIT ? OFFSET ?""",
                         AnswerHistory::found,
                         person,
                         skill.orElse(null),
                         skill.orElse(null),
+                        withholds,
                         PAGE + 1,
                         (long) PAGE * (page - 1))
                 .stream()

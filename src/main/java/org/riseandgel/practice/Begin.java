@@ -23,6 +23,14 @@ public sealed interface Begin {
         }
     }
 
+    /** An open check of the person asks what would be practised; it waits until the check is handed in. */
+    record Check() implements Begin {
+        @Override
+        public String address() {
+            return WaitsForCheck.ADDRESS;
+        }
+    }
+
     /** The stage that teaches the skill is not open yet. */
     record Shut(String stage) implements Begin {
         @Override

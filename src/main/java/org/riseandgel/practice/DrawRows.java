@@ -29,7 +29,8 @@ final class DrawRows {
                 standing(row),
                 withExercise(row),
                 setting(row),
-                row.texts("paces").stream().map(DrawRows::pace).toList());
+                row.texts("paces").stream().map(DrawRows::pace).toList(),
+                row.flag("asked_in_check"));
     }
 
     private static StoredDraw.Setting setting(Row row) throws SQLException {
@@ -145,6 +146,7 @@ final class DrawRows {
                         row.standing(),
                         row.withExercise(),
                         row.setting(),
-                        row.paces()));
+                        row.paces(),
+                        row.askedInCheck()));
     }
 }

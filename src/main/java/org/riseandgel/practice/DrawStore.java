@@ -34,7 +34,9 @@ class DrawStore {
                    d.session_id, d.session_number,
                    (SELECT cardinality(p.items) FROM practice_session p WHERE p.id = d.session_id) AS session_items,
                    ARRAY(SELECT extract(epoch FROM l.answered_at - l.shown_at) || ' ' || l.verdict
-                         FROM answer l WHERE l.person_id = ? ORDER BY l.answered_at DESC LIMIT 2) AS paces
+                         FROM answer l WHERE l.person_id = ? ORDER BY l.answered_at DESC LIMIT 2) AS paces,
+                   EXISTS (SELECT 1 FROM asked_in_check c
+                           WHERE c.person_id = d.person_id AND c.exercise_id = d.exercise_id) AS asked_in_check
             FROM draw d
             LEFT JOIN answer a ON a.draw_id = d.id
             LEFT JOIN skill_standing s ON s.person_id = d.person_id AND s.skill = d.skill

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import org.jboss.logging.Logger;
@@ -14,6 +15,7 @@ import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.ExerciseTemplate;
 import org.riseandgel.exercise.UndrawableException;
 import org.riseandgel.platform.chance.Seeds;
+import org.riseandgel.sitting.Sittings;
 
 /** Chooses the exercise of a new draw and draws its numbers. */
 @ApplicationScoped
@@ -23,13 +25,15 @@ class NextDraw {
     private final CourseContent content;
     private final Drawings drawings;
     private final DrawStore store;
+    private final Sittings sittings;
     private final Seeds seeds;
     private final SchoolDay day;
 
-    NextDraw(CourseContent content, Drawings drawings, DrawStore store, Seeds seeds, SchoolDay day) {
+    NextDraw(CourseContent content, Drawings drawings, DrawStore store, Sittings sittings, Seeds seeds, SchoolDay day) {
         this.content = content;
         this.drawings = drawings;
         this.store = store;
+        this.sittings = sittings;
         this.seeds = seeds;
         this.day = day;
     }
@@ -53,18 +57,25 @@ class NextDraw {
 
     /**
      * The open draw of the skill at this level or, without one, a new draw; the worked example where every exercise that
-     * would do is held; empty when the skill has no exercise.
+     * would do is held; the check where an open one asks all of them; empty when the skill has no exercise.
      */
     Optional<Begin> of(UUID person, Wish wish) {
-        List<ExerciseTemplate> templates = wished(wish);
+        List<ExerciseTemplate> all = wished(wish);
+        Set<String> asked = sittings.askedNow(person);
+        List<ExerciseTemplate> templates =
+                all.stream().filter(one -> !asked.contains(one.id())).toList();
         Optional<Integer> level = nearest(templates, wish.rung.level());
         if (level.isEmpty()) {
-            return Optional.empty();
+            return all.isEmpty() ? Optional.empty() : Optional.of(new Begin.Check());
         }
         Optional<UUID> open = wish.isMixed()
                 ? Optional.empty()
                 : store.open(person, wish.skill, level.get()).filter(one -> isWorkable(person, one));
-        return open.<Begin>map(Begin.Draw::new).or(() -> fresh(person, wish, templates, level.get()));
+        if (open.isPresent()) {
+            boolean waits = store.load(person, open.get()).orElseThrow().askedInCheck();
+            return Optional.of(waits ? new Begin.Check() : new Begin.Draw(open.get()));
+        }
+        return fresh(person, wish, templates, level.get());
     }
 
     private List<ExerciseTemplate> wished(Wish wish) {

@@ -8,6 +8,7 @@ import org.riseandgel.course.Content;
 import org.riseandgel.exercise.ExerciseTemplate;
 import org.riseandgel.practice.SkillLists.SkillCard;
 import org.riseandgel.practice.Today.LessonLine;
+import org.riseandgel.sitting.WaitingChecks;
 
 /**
  * The one thing to do next.
@@ -23,6 +24,8 @@ public record NextStep(Kind kind, String title, String address, int items, int m
 
     /** The kinds of things to do, the most pressing first. */
     public enum Kind {
+        GO_ON_CHECK("Go on with it", false),
+        CHECK("Look at it", false),
         GO_ON("Go on", false),
         LOOK_AT("See why", false),
         SEE_EXAMPLE("See the worked example", false),
@@ -55,10 +58,16 @@ public record NextStep(Kind kind, String title, String address, int items, int m
 
     /** Chooses among what there is, for one person at one moment. */
     record Choice(
-            Content now, Standings.Begun begun, List<LessonLine> lessons, List<SkillCard> skills, Set<String> read) {
+            Content now,
+            List<WaitingChecks.Waiting> checks,
+            Standings.Begun begun,
+            List<LessonLine> lessons,
+            List<SkillCard> skills,
+            Set<String> read) {
 
         NextStep made() {
-            return open().or(this::sureAndWrong)
+            return check().or(this::open)
+                    .or(this::sureAndWrong)
                     .or(this::held)
                     .or(this::mixed)
                     .or(this::newSkill)
@@ -66,6 +75,18 @@ public record NextStep(Kind kind, String title, String address, int items, int m
                     .or(this::practise)
                     .or(this::anotherMixed)
                     .orElse(new NextStep(Kind.NOTHING, "", "/course", 0, 0));
+        }
+
+        /** What an open check asks is not practised meanwhile, so it comes before everything else. */
+        private Optional<NextStep> check() {
+            return checks.stream()
+                    .min(Comparator.comparing(check -> !check.begun()))
+                    .map(check -> new NextStep(
+                            check.begun() ? Kind.GO_ON_CHECK : Kind.CHECK,
+                            check.title(),
+                            "/checks/" + check.check(),
+                            0,
+                            0));
         }
 
         /** An open draw outside of a session; one inside is an item of the session. */

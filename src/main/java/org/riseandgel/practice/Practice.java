@@ -15,12 +15,15 @@ import org.riseandgel.exercise.ExerciseTemplate;
 import org.riseandgel.exercise.ReadAnswer;
 import org.riseandgel.platform.school.SchoolSettings;
 import org.riseandgel.platform.web.Problem;
+import org.riseandgel.sitting.Sittings;
 
 /**
  * Practising: a draw is begun, seen, and its parts are answered in order, each once.
  *
  * <p>Only one's own draws can be seen or answered; any other is as if it were not there. An answer is judged from what
  * was typed and stored together with the standing that follows from it, in one statement that commits by itself.
+ *
+ * <p>What an open check of the person asks is neither drawn nor shown nor answered here until the check is handed in.
  */
 @ApplicationScoped
 public class Practice {
@@ -34,6 +37,7 @@ public class Practice {
     private final Standings standings;
     private final Examples examples;
     private final StageDoors doors;
+    private final Sittings sittings;
     private final CourseContent content;
     private final SchoolSettings school;
     private final SchoolDay day;
@@ -46,6 +50,7 @@ public class Practice {
             Standings standings,
             Examples examples,
             StageDoors doors,
+            Sittings sittings,
             CourseContent content,
             SchoolSettings school,
             SchoolDay day) {
@@ -56,6 +61,7 @@ public class Practice {
         this.standings = standings;
         this.examples = examples;
         this.doors = doors;
+        this.sittings = sittings;
         this.content = content;
         this.school = school;
         this.day = day;
@@ -85,8 +91,11 @@ public class Practice {
                 .or(() -> nextDraw.of(person, NextDraw.Wish.of(skill, standing.rung())));
     }
 
-    /** Where an exercise is still shut away from a person; empty when it is open or there is none. */
-    Optional<Begin.Shut> shut(UUID person, String exercise) {
+    /** Where somebody is led who may not see an exercise now; empty when they may, or when there is none. */
+    Optional<Begin> shut(UUID person, String exercise) {
+        if (sittings.askedNow(person).contains(exercise)) {
+            return Optional.of(new Begin.Check());
+        }
         return content.exercises()
                 .find(exercise)
                 .flatMap(one -> doors.shutTo(person, one.skill()))
@@ -135,7 +144,7 @@ public class Practice {
      * @return whether it was one of the decades to choose from; empty when the draw is not theirs
      */
     public Optional<Boolean> estimate(UUID person, UUID draw, int exponent) {
-        Optional<DrawnExercise> drawn = store.load(person, draw).flatMap(drawings::of);
+        Optional<DrawnExercise> drawn = own(person, draw).flatMap(drawings::of);
         boolean offered = drawn.stream()
                 .flatMap(one -> Estimates.choices(one, school.decimalMark()).stream())
                 .anyMatch(choice -> choice.exponent() == exponent);
@@ -147,7 +156,7 @@ public class Practice {
 
     /** The draw as its person may see it now; empty when it is not theirs. */
     public Optional<DrawView> view(UUID person, UUID draw) {
-        return store.load(person, draw).flatMap(stored -> drawings.of(stored).map(drawn -> views.view(stored, drawn)));
+        return own(person, draw).flatMap(stored -> drawings.of(stored).map(drawn -> views.view(stored, drawn)));
     }
 
     /** One answered part with its feedback; empty when the draw is not theirs or the part is not answered. */
@@ -158,7 +167,7 @@ public class Practice {
 
     /** What an answer to the open part would be read as; nothing is stored and nothing is said about closeness. */
     public Optional<ReadBack> read(UUID person, UUID draw, int part, String typed) {
-        return store.load(person, draw)
+        return own(person, draw)
                 .filter(stored -> !stored.isFinished() && stored.nextPart() == part)
                 .flatMap(drawings::of)
                 .map(drawn -> readBack(drawn, part, typed));
@@ -166,7 +175,7 @@ public class Practice {
 
     /** Opens one more hint; from then on answers of this draw do not count towards the skill. */
     public void showHint(UUID person, UUID draw) {
-        store.load(person, draw)
+        own(person, draw)
                 .flatMap(drawings::of)
                 .ifPresent(drawn ->
                         store.showHint(person, draw, drawn.template().hints().size()));
@@ -179,7 +188,7 @@ public class Practice {
      */
     public Optional<Handed> answer(UUID person, UUID draw, int part, String typed, Optional<Confidence> confidence) {
         for (int i = 0; i < TRIES; i++) {
-            Optional<StoredDraw> stored = store.load(person, draw);
+            Optional<StoredDraw> stored = own(person, draw);
             if (stored.isEmpty()) {
                 return Optional.empty();
             }
@@ -213,6 +222,19 @@ public class Practice {
             return Optional.of(new Handed.AskAgain(problems));
         }
         return store(draw, drawn, read, confidence.get()) ? Optional.of(new Handed.Stored(part)) : Optional.empty();
+    }
+
+    /**
+     * The draw as its person may work on it.
+     *
+     * @throws WaitsForCheck when an open check of the person asks the same exercise
+     */
+    private Optional<StoredDraw> own(UUID person, UUID draw) {
+        Optional<StoredDraw> stored = store.load(person, draw);
+        if (stored.filter(StoredDraw::askedInCheck).isPresent()) {
+            throw new WaitsForCheck();
+        }
+        return stored;
     }
 
     private boolean store(StoredDraw draw, DrawnExercise drawn, ReadAnswer read, Confidence confidence) {

@@ -19,6 +19,7 @@ import org.riseandgel.account.Roles;
 import org.riseandgel.account.Viewer;
 import org.riseandgel.platform.web.Problem;
 import org.riseandgel.platform.web.SeeOther;
+import org.riseandgel.sitting.Sittings;
 
 /** Practising on fresh numbers. Whoever learns practises; whoever teaches may try what the others are asked. */
 @Path("/practice")
@@ -28,14 +29,21 @@ public class PracticePages {
     private final SkillLists skills;
     private final AnswerHistory history;
     private final Calibrations calibrations;
+    private final Sittings sittings;
     private final Viewer viewer;
 
     PracticePages(
-            Practice practice, SkillLists skills, AnswerHistory history, Calibrations calibrations, Viewer viewer) {
+            Practice practice,
+            SkillLists skills,
+            AnswerHistory history,
+            Calibrations calibrations,
+            Sittings sittings,
+            Viewer viewer) {
         this.practice = practice;
         this.skills = skills;
         this.history = history;
         this.calibrations = calibrations;
+        this.sittings = sittings;
         this.viewer = viewer;
     }
 
@@ -48,6 +56,7 @@ public class PracticePages {
                 int page,
                 String skill,
                 List<SkillLists.Choice> choices,
+                boolean someWait,
                 List<Problem> problems);
 
         static native TemplateInstance confidence(CalibrationChart chart);
@@ -74,8 +83,10 @@ public class PracticePages {
     @Path("/answers")
     public TemplateInstance answers(@RestQuery @DefaultValue("1") int page, @RestQuery @DefaultValue("") String skill) {
         int asked = Math.max(1, page);
-        AnswerHistory.Page found = history.of(viewer.getId(), Optional.of(skill).filter(one -> !one.isEmpty()), asked);
-        return Templates.answers(found, asked, skill, skills.choices(), List.of());
+        AnswerHistory.Page found =
+                history.own(viewer.getId(), Optional.of(skill).filter(one -> !one.isEmpty()), asked);
+        boolean someWait = !sittings.askedNow(viewer.getId()).isEmpty();
+        return Templates.answers(found, asked, skill, skills.choices(), someWait, List.of());
     }
 
     /** How often one was right with each word of confidence. */

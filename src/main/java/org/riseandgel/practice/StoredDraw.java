@@ -13,6 +13,7 @@ import org.riseandgel.exercise.ExerciseTemplate;
  *
  * @param setting how the draw came about and what was said to it before the answer
  * @param paces how fast the person's latest answers to anything were, newest first
+ * @param askedInCheck whether an open check of the person asks the same exercise
  */
 record StoredDraw(
         UUID id,
@@ -29,7 +30,8 @@ record StoredDraw(
         Standing standing,
         ExerciseStanding withExercise,
         Setting setting,
-        List<FastGuess.Pace> paces) {
+        List<FastGuess.Pace> paces,
+        boolean askedInCheck) {
 
     /**
      * How a draw came about.
@@ -85,7 +87,8 @@ record StoredDraw(
                 Standing.NONE,
                 ExerciseStanding.NONE,
                 setting,
-                List.of());
+                List.of(),
+                false);
     }
 
     /** The rung of the ladder it was drawn on. */

@@ -19,6 +19,7 @@ import org.riseandgel.course.Stage;
 import org.riseandgel.course.StageGate;
 import org.riseandgel.practice.SkillLists.SkillCard;
 import org.riseandgel.practice.SkillLists.StageSkills;
+import org.riseandgel.sitting.WaitingChecks;
 
 /** Gathers what an apprentice's first page shows. */
 @ApplicationScoped
@@ -29,21 +30,24 @@ public class Today {
     private final Standings standings;
     private final SkillLists lists;
     private final LessonsRead lessonsRead;
+    private final WaitingChecks checks;
 
-    Today(CourseContent content, Standings standings, SkillLists lists, LessonsRead lessonsRead) {
+    Today(CourseContent content, Standings standings, SkillLists lists, LessonsRead lessonsRead, WaitingChecks checks) {
         this.content = content;
         this.standings = standings;
         this.lists = lists;
         this.lessonsRead = lessonsRead;
+        this.checks = checks;
     }
 
     /**
-     * What the first page shows: what to do next, what is due, and the stage somebody is at.
+     * What the first page shows: what to do next, which checks wait, what is due, and the stage somebody is at.
      *
      * @param gate what the stage after the current one still waits for; null where it is open or there is none
      */
     public record Home(
             NextStep next,
+            List<WaitingChecks.Waiting> checks,
             List<Due> due,
             int stageNumber,
             String stageTitle,
@@ -97,8 +101,10 @@ public class Today {
                         .findFirst())
                 .map(StageSkills::skills)
                 .orElse(List.of());
+        List<WaitingChecks.Waiting> waiting = checks.of(person);
         return new Home(
-                new NextStep.Choice(now, begun, lessons, skills, read).made(),
+                new NextStep.Choice(now, waiting, begun, lessons, skills, read).made(),
+                waiting,
                 due(now, begun),
                 current.map(Stage::number).orElse(0),
                 current.map(Stage::title).orElse(""),

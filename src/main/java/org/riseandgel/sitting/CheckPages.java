@@ -3,6 +3,7 @@ package org.riseandgel.sitting;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
 import org.riseandgel.account.Roles;
 import org.riseandgel.account.Viewer;
 import org.riseandgel.course.Check;
@@ -36,16 +38,17 @@ public class CheckPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance checks(List<Checks.Sheet> sheets);
+        static native TemplateInstance checks(List<Checks.Sheet> sheets, boolean practiceWaits);
 
         static native TemplateInstance check(Checks.Sheet sheet, List<Problem> problems);
 
         private Templates() {}
     }
 
+    /** The checks; to somebody who wanted to practise what an open one asks, it is said why that waits. */
     @GET
-    public TemplateInstance checks() {
-        return Templates.checks(checks.of(viewer.getId()));
+    public TemplateInstance checks(@RestQuery @DefaultValue("") String waits) {
+        return Templates.checks(checks.of(viewer.getId()), waits.equals("practice"));
     }
 
     @GET

@@ -133,11 +133,7 @@ class SittingStore {
     /** The exercises of the person's open sittings. */
     Set<String> askedNow(UUID person) {
         return new HashSet<>(sql.list(
-                """
-                SELECT i.exercise_id FROM sitting_item i JOIN sitting s ON s.id = i.sitting_id
-                WHERE s.person_id = ? AND s.handed_in_at IS NULL""",
-                row -> row.text("exercise_id"),
-                person));
+                "SELECT exercise_id FROM asked_in_check WHERE person_id = ?", row -> row.text("exercise_id"), person));
     }
 
     /** Adds the sitting's own row. False when there is an open one, or one of this day, and nothing is added. */

@@ -26,7 +26,7 @@ class CompareWaterTest {
         assertThat(value(outcome, "shareLeft")).isCloseTo(25, within(1e-9));
     }
 
-    /** 500 − 240 and 380 − 240 with the tray; 140 ÷ 260; 100 % − 25 %; 160 − 40; 40 ÷ 280. */
+    /** 500 − 240 and 380 − 240 with the tray; 140 ÷ 260; 100 % − 25 %; 160 − 40; 40 ÷ 280; 280 ÷ 400. */
     @Test
     void slipsByHand() {
         Outcome outcome = catalogue.run(compare, given);
@@ -34,8 +34,10 @@ class CompareWaterTest {
         assertThat(wrong(outcome, Slip.TARE_LEFT_IN, "waterNow")).isCloseTo(140, within(1e-9));
         assertThat(wrong(outcome, Slip.TARE_LEFT_IN, "shareLeft")).isCloseTo(53.84615, within(1e-5));
         assertThat(wrong(outcome, Slip.DRY_FOR_LEFT, "shareLeft")).isCloseTo(75, within(1e-9));
+        assertThat(wrong(outcome, Slip.DRY_FOR_LEFT, "waterAtFirst")).isCloseTo(120, within(1e-9));
         assertThat(wrong(outcome, Slip.DRY_FOR_LEFT, "waterNow")).isCloseTo(120, within(1e-9));
         assertThat(wrong(outcome, Slip.WRONG_WHOLE, "shareLeft")).isCloseTo(14.28571, within(1e-5));
+        assertThat(wrong(outcome, Slip.DRY_LEFT_IN, "shareLeft")).isCloseTo(70, within(1e-9));
         SlipsApart.check(compare, outcome);
     }
 

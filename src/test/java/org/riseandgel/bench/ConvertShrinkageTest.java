@@ -41,6 +41,8 @@ class ConvertShrinkageTest {
         assertThat(wrong("to-sculpt", Slip.MULTIPLIED_FOR_DIVIDED, "sculptLength"))
                 .isCloseTo(184.32, within(1e-9));
         assertThat(wrong("to-sculpt", Slip.WRONG_WHOLE, "sculptLength")).isCloseTo(199.68, within(1e-9));
+        // 192 × 0.04
+        assertThat(wrong("to-sculpt", Slip.LOST_FOR_LEFT, "sculptLength")).isCloseTo(7.68, within(1e-9));
         assertThat(wrong("to-piece", Slip.DIVIDED_FOR_MULTIPLIED, "pieceLength"))
                 .isCloseTo(208.3333, within(1e-4));
         assertThat(wrong("to-piece", Slip.LOST_FOR_LEFT, "pieceLength")).isCloseTo(8, within(1e-9));

@@ -63,6 +63,22 @@ class ConvertUnitTest {
                 .isCloseTo(4, within(1e-12));
         assertThat(Slips.of(ounces, Slip.CONVERTED_BACKWARDS, "converted").inBase())
                 .isCloseTo(4 / 28.349523125, within(1e-12));
+        // one row off, 4 lb are 1814.36948 g and 2 oz are 56.69904625 g
+        assertThat(Slips.of(ounces, Slip.FACTOR_OF_ANOTHER_UNIT, "converted").inBase())
+                .isCloseTo(1814.36948, within(1e-9));
+        assertThat(Slips.of(converted(2, "lb", "kg"), Slip.FACTOR_OF_ANOTHER_UNIT, "converted")
+                        .inBase())
+                .isCloseTo(56.69904625, within(1e-9));
+        assertThat(converted(32, "oz", "lb").slips())
+                .extracting(Outcome.SlipAnswer::slip)
+                .doesNotContain(Slip.FACTOR_OF_ANOTHER_UNIT);
+        // 10 in³ are 163.87064 mL, not 25.4 mL, and not 10 mL
+        Outcome cubic = converted(10, "in3", "mL");
+        assertThat(Slips.of(cubic, Slip.ONE_SIDE_FOR_CUBE, "converted").in(Unit.MILLILITRE))
+                .isCloseTo(25.4, within(1e-9));
+        assertThat(Slips.of(cubic, Slip.CUBIC_INCHES_FOR_MILLILITRES, "converted")
+                        .in(Unit.MILLILITRE))
+                .isCloseTo(10, within(1e-9));
         Outcome bake = converted(110, "degF", "Cel");
         assertThat(Slips.of(bake, Slip.SCALE_WITHOUT_OFFSET, "converted").inBase())
                 .isCloseTo(61.111111111, within(1e-8));

@@ -34,6 +34,13 @@ class CostPieceTest {
         assertThat(wrong(outcome, Slip.WRONG_WHOLE, "piecesToMake")).isEqualTo(48);
         assertThat(wrong(outcome, Slip.WRONG_WHOLE, "wholeCost")).isCloseTo(576, within(1e-9));
         assertThat(wrong(outcome, Slip.MULTIPLIED_FOR_DIVIDED, "piecesToMake")).isEqualTo(32);
+        // by the scrap: 12 ÷ 0.2, 40 ÷ 0.2 for 2400; scrap forgotten: 12, 40, 480
+        assertThat(wrong(outcome, Slip.LOST_FOR_LEFT, "costPerGoodPiece")).isCloseTo(60, within(1e-9));
+        assertThat(wrong(outcome, Slip.LOST_FOR_LEFT, "piecesToMake")).isEqualTo(200);
+        assertThat(wrong(outcome, Slip.LOST_FOR_LEFT, "wholeCost")).isCloseTo(2400, within(1e-9));
+        assertThat(wrong(outcome, Slip.SCRAP_LEFT_OUT, "costPerGoodPiece")).isCloseTo(12, within(1e-9));
+        assertThat(wrong(outcome, Slip.SCRAP_LEFT_OUT, "piecesToMake")).isEqualTo(40);
+        assertThat(wrong(outcome, Slip.SCRAP_LEFT_OUT, "wholeCost")).isCloseTo(480, within(1e-9));
         SlipsApart.check(cost, outcome);
     }
 

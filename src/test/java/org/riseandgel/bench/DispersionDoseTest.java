@@ -54,6 +54,10 @@ class DispersionDoseTest {
         assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "dispersionMass")).isCloseTo(6.6, within(1e-9));
         assertThat(wrong(outcome, Slip.MULTIPLIED_FOR_DIVIDED, "dispersionMass"))
                 .isCloseTo(2.64, within(1e-9));
+        // 60 % taken for the solids: 6.6 ÷ 0.6; 4.4 ÷ 0.6; and the salt given for the water
+        assertThat(wrong(outcome, Slip.WATER_FOR_SALT, "dispersionMass")).isCloseTo(11, within(1e-9));
+        assertThat(wrong(outcome, Slip.WATER_FOR_SALT, "dispersionPhp")).isCloseTo(7.33333, within(1e-5));
+        assertThat(wrong(outcome, Slip.WATER_FOR_SALT, "waterBrought")).isCloseTo(6.6, within(1e-9));
         assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "waterBrought")).isCloseTo(3.96, within(1e-9));
         assertThat(wrong(outcome, Slip.DIVIDED_FOR_MULTIPLIED, "dryMass")).isCloseTo(3409.091, within(1e-3));
         SlipsApart.check(dose, outcome);
@@ -67,6 +71,10 @@ class DispersionDoseTest {
         assertThat(wrong(outcome, Slip.DIVIDED_FOR_MULTIPLIED, "dryMass")).isCloseTo(41.25, within(1e-9));
         assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "dispersionMass")).isCloseTo(41.25, within(1e-9));
         assertThat(wrong(outcome, Slip.DISPERSION_FOR_DRY, "dryPhp")).isCloseTo(11, within(1e-9));
+        // 60 % taken for the solids: 16.5 × 0.6; 11 × 0.6; and the other 40 % for the water
+        assertThat(wrong(outcome, Slip.WATER_FOR_SALT, "dryMass")).isCloseTo(9.9, within(1e-9));
+        assertThat(wrong(outcome, Slip.WATER_FOR_SALT, "dryPhp")).isCloseTo(6.6, within(1e-9));
+        assertThat(wrong(outcome, Slip.WATER_FOR_SALT, "waterBrought")).isCloseTo(6.6, within(1e-9));
         assertThat(wrong(outcome, Slip.DIVIDED_FOR_MULTIPLIED, "dispersionMass"))
                 .isCloseTo(1363.636, within(1e-3));
         SlipsApart.check(dose, outcome);

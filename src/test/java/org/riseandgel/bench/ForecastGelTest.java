@@ -10,6 +10,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.riseandgel.core.gel.GelForecast;
 import org.riseandgel.core.quantity.Php;
 import org.riseandgel.core.quantity.Temperature;
@@ -50,6 +52,26 @@ class ForecastGelTest {
                 .isCloseTo(12.5, within(1e-9));
         assertThat(Slips.of(outcome, Slip.MIDDLE_FOR_EARLY, "low").in(Unit.MINUTE))
                 .isCloseTo(6.25, within(1e-9));
+    }
+
+    /** By hand: 13.2 php is a fifth more, so 12.5 ÷ 1.2; the slip takes a fifth off, 12.5 × 0.8. */
+    @Test
+    void aFifthMoreDoesNotTakeAFifthOff() {
+        Outcome outcome = catalogue.run(gel, usual.with("dose", Php.ofPartsPerHundred(13.2)));
+        assertThat(minutes(outcome, "median")).isCloseTo(10.41667, within(1e-5));
+        assertThat(Slips.of(outcome, Slip.DIFFERENCE_FOR_RATIO, "median").in(Unit.MINUTE))
+                .isCloseTo(10, within(1e-9));
+        assertThat(outcome.slipsOf("median"))
+                .extracting(Outcome.SlipAnswer::slip)
+                .doesNotContain(Slip.WHOLE_STEP);
+    }
+
+    /** Twice as long, or half as long, however small the step is. */
+    @ParameterizedTest
+    @CsvSource({"16, 25", "26, 6.25"})
+    void aWholeStepIsTakenForAPart(double celsius, double wrong) {
+        Outcome outcome = catalogue.run(gel, usual.with("temperature", Temperature.ofCelsius(celsius)));
+        assertThat(Slips.of(outcome, Slip.WHOLE_STEP, "median").in(Unit.MINUTE)).isCloseTo(wrong, within(1e-9));
     }
 
     /** Ea of 50 kJ/mol is a factor of 1.96735 between 20 and 30 °C (recomputed from the Arrhenius form). */

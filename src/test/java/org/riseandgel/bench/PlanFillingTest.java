@@ -50,6 +50,9 @@ class PlanFillingTest {
         // 3 + 2 = 5 min, ÷ 15 = 20 s
         assertThat(wrong(outcome, Slip.RESERVE_LEFT_OUT, "fillTime")).isCloseTo(300, within(1e-9));
         assertThat(wrong(outcome, Slip.RESERVE_LEFT_OUT, "timePerScoop")).isCloseTo(20, within(1e-9));
+        // 3 + 1 = 4 min, ÷ 15 = 16 s
+        assertThat(wrong(outcome, Slip.CLOSING_LEFT_OUT, "fillTime")).isCloseTo(240, within(1e-9));
+        assertThat(wrong(outcome, Slip.CLOSING_LEFT_OUT, "timePerScoop")).isCloseTo(16, within(1e-9));
         SlipsApart.check(plan, outcome);
     }
 

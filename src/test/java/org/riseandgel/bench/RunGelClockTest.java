@@ -53,6 +53,18 @@ class RunGelClockTest {
                 .isCloseTo(7.5, within(1e-9));
         assertThat(Slips.of(outcome, Slip.START_FOR_END, "closed").in(Unit.MINUTE))
                 .isCloseTo(7, within(1e-9));
+        // nothing overlaps here; where closing begins at 6 and filling ends at 7, who waits closes at 8.5 instead of
+        // 7.5
+        assertThat(outcome.slipsOf("closed"))
+                .extracting(Outcome.SlipAnswer::slip)
+                .doesNotContain(Slip.OVERLAP_OVERLOOKED);
+        Outcome overlapping = catalogue.run(clock, usual.with("fillStart", TimeSpan.ofMinutes(4)));
+        assertThat(Slips.of(overlapping, Slip.OVERLAP_OVERLOOKED, "closed").in(Unit.MINUTE))
+                .isCloseTo(8.5, within(1e-9));
+        // 90 s written as 0.9 min
+        Outcome seconds = catalogue.run(clock, pause.with("closeTime", TimeSpan.ofSeconds(90), Unit.SECOND));
+        assertThat(Slips.of(seconds, Slip.SECONDS_AS_HUNDREDTHS, "closed").in(Unit.MINUTE))
+                .isCloseTo(7.9, within(1e-9));
         assertThat(Slips.of(outcome, Slip.MIDDLE_FOR_EARLY, "slack").in(Unit.MINUTE))
                 .isCloseTo(4, within(1e-9));
     }

@@ -48,6 +48,8 @@ class ScaleBatchTest {
         assertThat(grams(outcome, "baseMass")).isCloseTo(204, within(1e-9));
         assertThat(Slips.of(outcome, Slip.GAIN_FOR_RATIO, "liquidVolume").inBase())
                 .isCloseTo(200, within(1e-9));
+        assertThat(Slips.of(outcome, Slip.MASS_FOR_VOLUME, "liquidVolume").inBase())
+                .isCloseTo(255, within(1e-9));
         assertThat(Slips.of(outcome, Slip.DENSITY_LEFT_OUT, "baseMass").inBase())
                 .isCloseTo(200, within(1e-9));
     }

@@ -47,7 +47,7 @@ class PracticeBrowserTest {
     @Test
     void aRightAnswerIsReadBackAndGradedWithItsWorking() {
         visitor.signInAs("anouk");
-        startDraw("weighing", 2);
+        startDraw("stick-marks-straight", 2);
         String draw = visitor.draw();
         String typed = oracle.right(draw, 0);
         type(typed);
@@ -76,14 +76,14 @@ class PracticeBrowserTest {
     @Test
     void anAmbiguousNumberIsAskedAgainAndCostsNothing() {
         visitor.signInAs("celeste");
-        startDraw("weighing", 2);
+        startDraw("stick-marks-straight", 2);
         String draw = visitor.draw();
-        type("1,234 g");
+        type("1,234 mm");
         visitor.find("#echo:has-text(\"1234\")").waitFor();
         handIn();
         assertThat(visitor.page().title()).startsWith("Error:");
         assertThat(visitor.find(".error-summary a").innerText()).contains("1,234");
-        assertThat(visitor.find("#answer").inputValue()).isEqualTo("1,234 g");
+        assertThat(visitor.find("#answer").inputValue()).isEqualTo("1,234 mm");
         assertThat(storedVerdicts(draw)).isEmpty();
         visitor.find(".error-summary a").click();
         assertThat((String) visitor.page().evaluate("document.activeElement.id"))
@@ -93,7 +93,7 @@ class PracticeBrowserTest {
     @Test
     void aDoubleClickAndTheBackButtonLeaveOneVerdict() {
         visitor.signInAs("darius");
-        startDraw("weighing", 2);
+        startDraw("stick-marks-straight", 2);
         String draw = visitor.draw();
         type(oracle.wrong(draw, 0));
         visitor.find("#echo strong").waitFor();
@@ -135,7 +135,7 @@ class PracticeBrowserTest {
     @Test
     void theInstructorSeesWhatWasTypedReadAndMeant() {
         visitor.signInAs("esme");
-        startDraw("weighing", 2);
+        startDraw("stick-marks-straight", 2);
         String typed = oracle.wrong(visitor.draw(), 0);
         type(typed);
         visitor.find("#echo strong").waitFor();

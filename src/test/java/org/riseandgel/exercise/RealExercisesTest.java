@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.riseandgel.bench.Catalogue;
+import org.riseandgel.bench.Slip;
 import org.riseandgel.core.quantity.DecimalMark;
 
 /** The exercises that people really get: each without a problem, and good over a thousand draws. */
@@ -24,6 +25,9 @@ class RealExercisesTest {
 
     /** Drawing anew, and typing every answer in every unit with both marks, takes its time: so often it is done. */
     private static final long EVERY = 25;
+
+    /** Fewer mistakes with a name of their own, and too many wrong answers would be just wrong. */
+    private static final int FEWEST_SLIPS = 3;
 
     private static final ExerciseLibrary.Loaded LOADED = load();
 
@@ -59,6 +63,7 @@ class RealExercisesTest {
                 return;
             }
             DrawnNumbers numbers = (DrawnNumbers) drawn;
+            assertThat(slips(numbers)).as("slips of %s", numbers).hasSizeGreaterThanOrEqualTo(FEWEST_SLIPS);
             Judge.checkDraw(numbers);
             Judge.checkInTurn(numbers, seed);
             if (seed % EVERY == 0) {
@@ -68,6 +73,14 @@ class RealExercisesTest {
                 Judge.checkAnswers(numbers);
             }
         });
+    }
+
+    /** The named mistakes that a draw can tell apart, over all its parts; that each is recognised is checked in turn. */
+    private static Set<Slip> slips(DrawnNumbers drawn) {
+        return drawn.parts().stream()
+                .flatMap(part -> part.wrongAnswers().stream())
+                .map(WrongAnswer::slip)
+                .collect(Collectors.toSet());
     }
 
     static Stream<ExerciseTemplate> all() {

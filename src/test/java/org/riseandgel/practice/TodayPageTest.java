@@ -13,6 +13,7 @@ import org.riseandgel.Browserless;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.TestPeople;
+import org.riseandgel.course.CourseContent;
 import org.riseandgel.platform.sql.Sql;
 
 /** The first page of an apprentice says one thing to do, whatever went before; and the demo school has a past. */
@@ -20,6 +21,15 @@ import org.riseandgel.platform.sql.Sql;
 class TodayPageTest {
     @Inject
     Sql sql;
+
+    @Inject
+    DrawStore store;
+
+    @Inject
+    Drawings drawings;
+
+    @Inject
+    CourseContent content;
 
     @Inject
     Standings standings;
@@ -88,12 +98,14 @@ class TodayPageTest {
 
     @Test
     void whoeverWasSureAndWrongLooksAtThatFirst() {
-        closeDraws(DemoPeople.DARIUS);
-        Browserless darius = SignedIn.asPerson(DemoPeople.DARIUS);
-        Document page = darius.get("/today").page();
+        Learner learner = Newcomer.at(sql, "04-whipping").learner(store, drawings);
+        UUID draw = learner.drawOf(
+                content.exercises().find("stick-marks-straight-beaker").orElseThrow(), 7);
+        learner.post(draw, 0, "987 cm", "987 cm", "sure");
+        Document page = learner.browser.get("/today").page();
         assertThat(next(page)).isEqualTo("Look at this first");
         String why = page.select("section[aria-labelledby=next] a.button").attr("href");
-        assertThat(darius.get(why).page().select("#look-at").text()).isEqualTo("You were sure");
+        assertThat(learner.browser.get(why).page().select("#look-at").text()).isEqualTo("You were sure");
     }
 
     @Test

@@ -1,0 +1,106 @@
+package org.riseandgel.clearance.pages;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.RestQuery;
+import org.riseandgel.account.Viewer;
+import org.riseandgel.clearance.Decisions;
+import org.riseandgel.clearance.PersonRecord;
+import org.riseandgel.clearance.Register;
+import org.riseandgel.clearance.RegisterProblem;
+import org.riseandgel.platform.web.Problem;
+import org.riseandgel.platform.web.SeeOther;
+
+/** The own record in the register: everybody reads all that is written about them, takes it along, and may appeal. */
+@Path("/register/mine")
+@Authenticated
+public class RecordPages {
+    private static final int UNPROCESSABLE = 422;
+
+    private final Register register;
+    private final PersonRecord records;
+    private final Decisions decisions;
+    private final Viewer viewer;
+
+    RecordPages(Register register, PersonRecord records, Decisions decisions, Viewer viewer) {
+        this.register = register;
+        this.records = records;
+        this.decisions = decisions;
+        this.viewer = viewer;
+    }
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance mine(
+                List<Register.BoardRow> standings,
+                List<LineView> lines,
+                String against,
+                String reason,
+                String done,
+                List<Problem> problems);
+
+        private Templates() {}
+    }
+
+    @GET
+    public TemplateInstance mine(@RestQuery @DefaultValue("") String done) {
+        return page("", "", done, List.of());
+    }
+
+    /** Every line about oneself as it stands in the register, one JSON text a line. */
+    @GET
+    @Path("lines")
+    public Response lines() {
+        String text = records.of(viewer.getId()).stream()
+                .map(line -> "{\"number\":%d,\"id\":\"%s\",\"effective\":\"%s\",\"recorded\":\"%s\",\"said\":%s}\n"
+                        .formatted(line.number(), line.id(), line.effective(), line.recorded(), line.text()))
+                .collect(Collectors.joining());
+        return Response.ok(text)
+                .header(HttpHeaders.CONTENT_TYPE, "application/jsonl; charset=UTF-8")
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"own-record.jsonl\"")
+                .build();
+    }
+
+    @POST
+    @Path("appeals")
+    public Response appeal(@RestForm @DefaultValue("") String against, @RestForm @DefaultValue("") String reason) {
+        try {
+            decisions.appeal(viewer.getId(), id(against).orElse(null), reason);
+        } catch (RegisterProblem e) {
+            return Response.status(UNPROCESSABLE)
+                    .entity(page(against, reason, "", e.problems()))
+                    .build();
+        }
+        return SeeOther.page("/register/mine?done=appealed");
+    }
+
+    private TemplateInstance page(String against, String reason, String done, List<Problem> problems) {
+        return Templates.mine(
+                register.standings(viewer.getId()),
+                records.of(viewer.getId()).stream().map(LineView::of).toList(),
+                against,
+                reason,
+                done,
+                problems);
+    }
+
+    private static Optional<UUID> id(String text) {
+        try {
+            return Optional.of(UUID.fromString(text));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package org.riseandgel.clearance.pages;
+
+import io.quarkus.qute.TemplateExtension;
+import java.util.Locale;
+import org.riseandgel.clearance.Register;
+import org.riseandgel.clearance.TaskWords;
+import org.riseandgel.clearance.Words;
+import org.riseandgel.clearance.rule.Form;
+import org.riseandgel.clearance.rule.NeedResult;
+import org.riseandgel.clearance.rule.Scope;
+import org.riseandgel.clearance.rule.Standing;
+import org.riseandgel.clearance.rule.Status;
+import org.riseandgel.clearance.rule.Trigger;
+
+/** What the templates of the register ask of the register's words. */
+@TemplateExtension
+final class RegisterExtensions {
+    private RegisterExtensions() {}
+
+    static String answerWord(Standing standing) {
+        return Words.of(standing.status());
+    }
+
+    static String answerWords(Standing standing) {
+        return Words.of(standing);
+    }
+
+    /** The mark beside an answer: shapes tell them apart as well as the words do. */
+    static String answerIcon(Standing standing) {
+        if (standing.status() == Status.CLEARED) {
+            return "right";
+        }
+        return standing.status() == Status.SUPERVISED_ONLY ? "begun" : "wrong";
+    }
+
+    static boolean holding(Standing standing) {
+        return standing.status() != Status.NOT_CLEARED;
+    }
+
+    static String needWord(NeedResult need) {
+        return Words.of(need.need());
+    }
+
+    static String formWord(Form form) {
+        return TaskWords.of(form);
+    }
+
+    static String taskWords(Scope scope) {
+        return String.join(
+                ", ",
+                scope.tasks().stream()
+                        .map(TaskWords::of)
+                        .map(word -> word.toLowerCase(Locale.ROOT))
+                        .toList());
+    }
+
+    static String stageWord(Register.Stage stage) {
+        return switch (stage) {
+            case IN_TRAINING -> "in training";
+            case KNOWLEDGE_PASSED -> "knowledge shown";
+            case OBSERVED -> "observed";
+            case DECIDED -> "decided";
+        };
+    }
+
+    static String triggerWord(Trigger trigger) {
+        return switch (trigger) {
+            case INCIDENT -> "An incident";
+            case NEAR_MISS -> "A near miss";
+            case UNSAFE_ACT -> "An unsafe act was seen";
+            case RECALL_FAILED -> "A recall check failed on something critical";
+            case RESPIRATOR_LAPSED -> "Fit test or respirator training ran out";
+            case PARTY_WITHDRAWN -> "A trainer or observer lost the own clearance";
+            case SDS_DELTA_OVERDUE -> "Training on a changed safety data sheet is overdue";
+            case OTHER -> "Something else";
+        };
+    }
+}

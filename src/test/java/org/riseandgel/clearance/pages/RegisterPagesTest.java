@@ -1,0 +1,179 @@
+package org.riseandgel.clearance.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import org.riseandgel.Browserless;
+import org.riseandgel.SignedIn;
+import org.riseandgel.account.DemoPeople;
+import org.riseandgel.clearance.Decisions;
+import org.riseandgel.clearance.Place;
+import org.riseandgel.clearance.RegisterCheck;
+import org.riseandgel.clearance.School;
+import org.riseandgel.clearance.School.Cast;
+import org.riseandgel.clearance.rule.Status;
+import org.riseandgel.clearance.rule.Task;
+import org.riseandgel.clearance.rule.Trigger;
+
+/** The register as its people see it and decide in it. */
+@QuarkusTest
+class RegisterPagesTest {
+    private static final Set<Task> SOME = Set.of(Task.STORE, Task.CLEAN);
+
+    @Inject
+    School school;
+
+    @Inject
+    Decisions decisions;
+
+    @Inject
+    RegisterCheck check;
+
+    @Test
+    void cr02_theDecisionPageShowsEachPreconditionAndARefusalGoesOnRecord() {
+        Cast cast = school.cast(SOME);
+        Browserless lead = SignedIn.as("safety-lead");
+        Document page = lead.get(decision(cast)).page();
+        assertThat(page.select(".needs dt").eachText())
+                .contains("Age", "Training", "Knowledge check", "Observed practical", "Protective equipment shown");
+        assertThat(page.select(".needs dd").text()).contains("Missing.");
+        Browserless.Answer refused = lead.post(decision(cast) + "/grant");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.page().select(".error-summary").text()).contains("Not every precondition is met");
+        assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
+        assertThat(lead.get(person(cast)).page().select("h3").eachText()).contains("Grant refused");
+    }
+
+    @Test
+    void whenEveryPreconditionIsMetTheDeciderGrantsAndTheEvidenceIsNamed() {
+        Cast cast = school.cast(SOME);
+        school.evidence(cast);
+        Browserless lead = SignedIn.as("safety-lead");
+        Document page = lead.get(decision(cast)).page();
+        assertThat(page.select(".needs dd").text()).doesNotContain("Missing.");
+        assertThat(page.select(".needs dd a[href*=#line-]")).isNotEmpty();
+        Browserless.Answer granted = lead.post(decision(cast) + "/grant");
+        assertThat(granted.status()).isEqualTo(303);
+        assertThat(granted.follow().page().select(".done").text()).isEqualTo("Cleared.");
+        assertThat(status(cast)).isEqualTo(Status.CLEARED);
+        Document board = lead.get("/register").page();
+        assertThat(board.select("a[href=" + person(cast) + "]")).isNotEmpty();
+        assertThat(board.text())
+                .contains("cleared by")
+                .doesNotContain("certified")
+                .doesNotContain("licensed to");
+    }
+
+    @Test
+    void cr06_oneInstructorSuspendsAtOnceAndNobodyGrantsBackAlone() {
+        Cast cast = school.cleared(SOME);
+        Browserless instructor = SignedIn.as("instructor");
+        Browserless.Answer empty = instructor.post(person(cast) + "/suspend", Map.of("reason", "Gloves off"));
+        assertThat(empty.status()).isEqualTo(422);
+        assertThat(empty.page().select("#reason").attr("value")).isEqualTo("Gloves off");
+        assertThat(empty.page().select("#trigger-error")).isNotEmpty();
+        assertThat(status(cast)).isEqualTo(Status.CLEARED);
+        Browserless.Answer done =
+                instructor.post(person(cast) + "/suspend", Map.of("trigger", "NEAR_MISS", "reason", "Gloves off"));
+        assertThat(done.follow().page().select(".done").text()).contains("Suspended");
+        assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
+        Document page = instructor.get(decision(cast)).page();
+        assertThat(page.select("#needs").text()).isEqualTo("What reinstating needs");
+        assertThat(page.select("form[action$=/grant]")).isEmpty();
+        Browserless.Answer back = instructor.post(decision(cast) + "/reinstate", Map.of("reason", "Seen again"));
+        assertThat(back.status()).isEqualTo(422);
+        assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
+    }
+
+    @Test
+    void theOfficeReadsButDoesNotDecide() {
+        Cast cast = school.cleared(SOME);
+        Browserless office = SignedIn.as("office");
+        assertThat(office.get(person(cast)).page().select("form[action$=/suspend]"))
+                .isEmpty();
+        assertThat(office.post(person(cast) + "/suspend", Map.of("trigger", "OTHER", "reason", "x"))
+                        .status())
+                .isEqualTo(404);
+        assertThat(status(cast)).isEqualTo(Status.CLEARED);
+    }
+
+    @Test
+    void cr15_theBoardOfAPastMomentDoesNotKnowWhatCameLater() {
+        Browserless lead = SignedIn.as("safety-lead");
+        Document past =
+                lead.get("/register?at=2001-01-01T00:00&known=2001-01-01T00:00").page();
+        assertThat(past.text()).contains("This is not now.");
+        assertThat(past.select("main a[href^=/register/people/]")).isEmpty();
+        Browserless.Answer future = lead.get("/register?at=2999-01-01T00:00");
+        assertThat(future.status()).isEqualTo(422);
+        Browserless.Answer odd = lead.get("/register?at=yesterday");
+        assertThat(odd.status()).isEqualTo(422);
+        assertThat(odd.page().select("#at-error").text()).contains("2026-05-03T14:30");
+    }
+
+    @Test
+    void cr21_everybodyReadsTheOwnRecordTakesItAlongAndMayAppeal() {
+        Browserless celeste = SignedIn.asPerson(DemoPeople.CELESTE);
+        Document mine = celeste.get("/register/mine").page();
+        assertThat(mine.select("h3").eachText()).contains("Suspended", "Granted", "Training given");
+        Browserless.Answer file = celeste.get("/register/mine/lines");
+        assertThat(file.header("Content-Disposition")).contains("own-record.jsonl");
+        assertThat(file.body().lines()).isNotEmpty().allMatch(line -> line.contains("\"said\":") && line.endsWith("}"));
+        String decision = mine.select("#against option").first().attr("value");
+        Browserless.Answer empty = celeste.post("/register/mine/appeals", Map.of("against", decision, "reason", ""));
+        assertThat(empty.status()).isEqualTo(422);
+        Browserless.Answer appealed = celeste.post(
+                "/register/mine/appeals", Map.of("against", decision, "reason", "The bottle was closed already."));
+        assertThat(appealed.status()).isEqualTo(303);
+        assertThat(appealed.follow().page().text()).contains("The bottle was closed already.");
+        assertThat(celeste.post(
+                                "/register/mine/appeals",
+                                Map.of("against", UUID.randomUUID().toString(), "reason", "x"))
+                        .status())
+                .isEqualTo(422);
+    }
+
+    @Test
+    void anApprenticeSeesNobodyElsesRecord() {
+        Browserless apprentice = SignedIn.asPerson(DemoPeople.ANOUK);
+        assertThat(apprentice.get("/register/people/" + DemoPeople.BASTIAN).status())
+                .isEqualTo(404);
+        assertThat(apprentice.get("/register").status()).isEqualTo(404);
+        assertThat(apprentice.get("/register/mine").page().text()).doesNotContain("Bastian");
+    }
+
+    @Test
+    void aSuspensionInOneScopeAndAWithdrawalAreShown() {
+        Cast cast = school.cleared(SOME);
+        Browserless lead = SignedIn.as("safety-lead");
+        lead.post(decision(cast) + "/withdraw", Map.of("reason", "Left the bench"));
+        assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
+        assertThat(lead.get(decision(cast))
+                        .page()
+                        .select("#now")
+                        .parents()
+                        .first()
+                        .text())
+                .contains("withdrawn");
+        decisions.suspend(cast.trainer(), cast.learner(), cast.scope().id(), Trigger.OTHER, "To be sure");
+        assertThat(lead.get(person(cast)).page().select("h3").eachText()).contains("Withdrawn", "Suspended");
+    }
+
+    private Status status(Cast cast) {
+        return check.look(cast.learner(), Place.of(cast.scope()), Task.CLEAN).status();
+    }
+
+    private static String person(Cast cast) {
+        return "/register/people/" + cast.learner();
+    }
+
+    private static String decision(Cast cast) {
+        return person(cast) + "/" + cast.scope().id();
+    }
+}
