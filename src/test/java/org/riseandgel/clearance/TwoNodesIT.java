@@ -70,7 +70,7 @@ class TwoNodesIT {
     Config config;
 
     @Test
-    void aGrantWhoseServerIsKilledIsGivenOrNotButNeverHalf() throws Exception {
+    void cr02_aGrantWhoseServerIsKilledIsGivenOrNotButNeverHalf() throws Exception {
         TestPeople.Added decider = TestPeople.settled(Roles.SAFETY_LEAD);
         school.qualify(UUID.fromString(decider.id()), Act.DECIDE);
         List<Cast> waiting = new ArrayList<>();
@@ -194,7 +194,7 @@ class TwoNodesIT {
     }
 
     private boolean isCleared(Cast cast) {
-        return check.ask(null, cast.learner(), Place.of(cast.scope()).id(), Task.CLEAN)
+        return check.ask(null, cast.learner(), Place.of(cast.scope()), Task.CLEAN)
                 .isYes();
     }
 

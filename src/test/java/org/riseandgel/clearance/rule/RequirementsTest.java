@@ -478,7 +478,7 @@ class RequirementsTest {
     }
 
     @Test
-    void respiratorPapersThatRunOutSuspend() {
+    void cr11_respiratorPapersThatRunOutSuspend() {
         Story story = Story.school();
         story.add(DAY.minusDays(30), new Evidence.FitTested(LEA, true, "half mask", null));
         story.add(DAY.minusDays(30), new Evidence.RespiratorTrained(LEA, TRAINER, Story.means()));
