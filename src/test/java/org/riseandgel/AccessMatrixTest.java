@@ -149,6 +149,15 @@ class AccessMatrixTest {
         MATRIX.put("POST /register/mine/appeals", SIGNED_IN);
         MATRIX.put("GET /register/people/{person}", STAFF);
         MATRIX.put("GET /register/people/{person}/{scope}", STAFF);
+        MATRIX.put("POST /register/mine/practicals", SIGNED_IN);
+        MATRIX.put("GET /register/sheets/{revision}", SIGNED_IN);
+        MATRIX.put("GET /register/sheets/{revision}/file", SIGNED_IN);
+        MATRIX.put("POST /register/sheets/{revision}/read", SIGNED_IN);
+        MATRIX.put("GET /register/evidence/{person}", DECIDING);
+        MATRIX.put("GET /register/evidence/{person}/{what}", DECIDING);
+        MATRIX.put("POST /register/evidence/{person}/{what}", DECIDING);
+        MATRIX.put("GET /register/observe/{person}/{scope}/{checklist}", DECIDING);
+        MATRIX.put("POST /register/observe/{person}/{scope}/{checklist}", DECIDING);
         MATRIX.put("POST /register/people/{person}/suspend", DECIDING);
         MATRIX.put("POST /register/people/{person}/{scope}/grant", DECIDING);
         MATRIX.put("POST /register/people/{person}/{scope}/reinstate", DECIDING);
@@ -215,6 +224,9 @@ class AccessMatrixTest {
         values.put("{secret}", "a".repeat(43));
         values.put("{scope}", "00000000-0000-4000-8000-0000000000c9");
         values.put("{place}", DOOR.id().toString());
+        values.put("{what}", "training");
+        values.put("{checklist}", "spill-response");
+        values.put("{revision}", "00000000-0000-4000-8000-0000000000d3");
     }
 
     @AfterEach

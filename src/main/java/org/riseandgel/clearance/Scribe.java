@@ -5,9 +5,11 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import org.riseandgel.account.People;
@@ -93,9 +95,9 @@ class Scribe {
         return ledger.now();
     }
 
-    /** What is known of some people now, or as the newest line has it when the clock is behind. */
+    /** What is known of some people now, or as the newest line has it when the clock is behind; null is nobody. */
     Histories.Known known(UUID... about) {
-        return histories.of(List.of(about), latest());
+        return histories.of(Arrays.stream(about).filter(Objects::nonNull).toList(), latest());
     }
 
     /** Everything that is known now. */

@@ -11,15 +11,20 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.riseandgel.account.Viewer;
 import org.riseandgel.clearance.Decisions;
+import org.riseandgel.clearance.EvidenceDesk;
 import org.riseandgel.clearance.PersonRecord;
 import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.RegisterProblem;
+import org.riseandgel.clearance.rule.Evidence;
+import org.riseandgel.clearance.rule.Scope;
+import org.riseandgel.clearance.rule.Setting;
 import org.riseandgel.platform.web.Problem;
 import org.riseandgel.platform.web.SeeOther;
 
@@ -32,20 +37,27 @@ public class RecordPages {
     private final Register register;
     private final PersonRecord records;
     private final Decisions decisions;
+    private final EvidenceDesk desk;
     private final Viewer viewer;
 
-    RecordPages(Register register, PersonRecord records, Decisions decisions, Viewer viewer) {
+    RecordPages(Register register, PersonRecord records, Decisions decisions, EvidenceDesk desk, Viewer viewer) {
         this.register = register;
         this.records = records;
         this.decisions = decisions;
+        this.desk = desk;
         this.viewer = viewer;
     }
+
+    /** The current sheet of a substance that somebody can be cleared for, and whether its reader has read it. */
+    public record SheetView(Setting.SdsFiled sheet, boolean read) {}
 
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance mine(
                 List<Register.BoardRow> standings,
                 List<LineView> lines,
+                List<OwnPractical> practicals,
+                List<SheetView> sheets,
                 String against,
                 String reason,
                 String done,
@@ -86,14 +98,45 @@ public class RecordPages {
         return SeeOther.page("/register/mine?done=appealed");
     }
 
+    /** Whoever was watched says that what the observer wrote was seen. */
+    @POST
+    @Path("practicals")
+    public Response acknowledge(@RestForm @DefaultValue("") String practical) {
+        try {
+            desk.acknowledge(viewer.getId(), id(practical).orElse(null));
+        } catch (RegisterProblem e) {
+            return Response.status(UNPROCESSABLE)
+                    .entity(page("", "", "", e.problems()))
+                    .build();
+        }
+        return SeeOther.page("/register/mine?done=acknowledged");
+    }
+
     private TemplateInstance page(String against, String reason, String done, List<Problem> problems) {
+        List<PersonRecord.RecordLine> lines = records.of(viewer.getId());
         return Templates.mine(
                 register.standings(viewer.getId()),
-                records.of(viewer.getId()).stream().map(LineView::of).toList(),
+                lines.stream().map(LineView::of).toList(),
+                OwnPractical.waiting(lines, register.policy()),
+                sheets(lines),
                 against,
                 reason,
                 done,
                 problems);
+    }
+
+    private List<SheetView> sheets(List<PersonRecord.RecordLine> lines) {
+        Set<UUID> read = lines.stream()
+                .map(PersonRecord.RecordLine::said)
+                .filter(Evidence.SdsRead.class::isInstance)
+                .map(said -> ((Evidence.SdsRead) said).revision())
+                .collect(Collectors.toSet());
+        return register.scopes().stream()
+                .map(Scope::substance)
+                .distinct()
+                .flatMap(substance -> register.sheet(substance).stream())
+                .map(sheet -> new SheetView(sheet, read.contains(sheet.revision())))
+                .toList();
     }
 
     private static Optional<UUID> id(String text) {

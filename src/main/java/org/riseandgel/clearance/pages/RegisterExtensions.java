@@ -5,11 +5,13 @@ import java.util.Locale;
 import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.TaskWords;
 import org.riseandgel.clearance.Words;
+import org.riseandgel.clearance.rule.Checklist;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.NeedResult;
 import org.riseandgel.clearance.rule.Scope;
 import org.riseandgel.clearance.rule.Standing;
 import org.riseandgel.clearance.rule.Status;
+import org.riseandgel.clearance.rule.StepSeen;
 import org.riseandgel.clearance.rule.Trigger;
 
 /** What the templates of the register ask of the register's words. */
@@ -60,6 +62,20 @@ final class RegisterExtensions {
             case KNOWLEDGE_PASSED -> "knowledge shown";
             case OBSERVED -> "observed";
             case DECIDED -> "decided";
+        };
+    }
+
+    /** The name of the field in which a step's outcome is sent. */
+    static String fieldName(Checklist.Step step) {
+        return "step-" + step.id();
+    }
+
+    static String outcomeWord(StepSeen.Outcome outcome) {
+        return switch (outcome) {
+            case UNPROMPTED -> "Unprompted";
+            case PROMPTED -> "Prompted";
+            case NOT_DONE -> "Not done";
+            case NOT_SEEN -> "Not seen";
         };
     }
 
