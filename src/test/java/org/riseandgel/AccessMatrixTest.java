@@ -15,6 +15,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -30,9 +31,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless.Answer;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.clearance.Decisions;
+import org.riseandgel.clearance.Leaving;
 import org.riseandgel.clearance.Place;
+import org.riseandgel.clearance.School;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.Substance;
+import org.riseandgel.clearance.rule.Trigger;
+import org.riseandgel.course.CourseContent;
 
 /**
  * Who may do what: every route of the program against nobody, every role, and the records of other people. A route that
@@ -58,10 +64,14 @@ class AccessMatrixTest {
     private static final Set<Who> TEACHING = EnumSet.of(Who.INSTRUCTOR, Who.OFFICE);
     private static final Set<Who> OFFICE = EnumSet.of(Who.OFFICE);
     private static final Set<Who> DECIDING = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD);
+    private static final Set<Who> LEADING = EnumSet.of(Who.SAFETY_LEAD);
+    private static final Set<Who> KEEPING = EnumSet.of(Who.SAFETY_LEAD, Who.OFFICE);
     private static final Set<Who> STAFF = EnumSet.of(Who.INSTRUCTOR, Who.SAFETY_LEAD, Who.OFFICE);
 
     private static final Place DOOR = new Place(
             new Substance("Sodium hexafluorosilicate", "16893-85-9", "Supplier A"), Form.DISPERSION, "Foaming room");
+
+    private static final String MENDED = "stick-marks-straight-beaker";
 
     /** Route → who may. */
     private static final Map<String, Set<Who>> MATRIX = new LinkedHashMap<>();
@@ -129,7 +139,47 @@ class AccessMatrixTest {
         MATRIX.put("GET /practice/examples/{exercise}", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/look-up", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/seen", LEARNING);
+        MATRIX.put("GET /simulations", LEARNING);
+        MATRIX.put("GET /simulations/{simulation}", LEARNING);
+        MATRIX.put("POST /simulations/{simulation}/begin", LEARNING);
+        MATRIX.put("GET /simulations/runs/{run}", LEARNING);
+        MATRIX.put("POST /simulations/runs/{run}/choose", LEARNING);
+        MATRIX.put("POST /simulations/runs/{run}/go-on", LEARNING);
 
+        MATRIX.put("GET /set-work", APPRENTICES);
+        MATRIX.put("GET /set-work/{set}", APPRENTICES);
+        MATRIX.put("POST /set-work/{set}/begin", APPRENTICES);
+        MATRIX.put("GET /set-work/tries/{work}", APPRENTICES);
+        MATRIX.put("POST /set-work/tries/{work}/hand-in", APPRENTICES);
+        MATRIX.put("GET /set-work/tries/{work}/items/{number}", APPRENTICES);
+        MATRIX.put("POST /set-work/tries/{work}/items/{number}", APPRENTICES);
+        MATRIX.put("POST /set-work/tries/{work}/items/{number}/read", APPRENTICES);
+        MATRIX.put("GET /api/v1/cohorts/{cohort}/graded-sets", TEACHING);
+        MATRIX.put("GET /api/v1/cohorts/{cohort}/graded-sets/{set}", TEACHING);
+        MATRIX.put("GET /graded-sets", TEACHING);
+        MATRIX.put("POST /graded-sets", TEACHING);
+        MATRIX.put("GET /graded-sets/new", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/extension", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/copy", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/withdraw", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/export/{table}.{format}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/items", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again/exercises/{exercise}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/judge-again/exercises/{exercise}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again/jobs/{job}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/judge-again/jobs/{job}/progress", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/judge-again/jobs/{job}/undo", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/works/{work}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/works/{work}/items/{number}/parts/{part}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/works/{work}/items/{number}/parts/{part}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/draft", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/draft", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/draft/lines/{line}", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/draft/lines/{line}", TEACHING);
+        MATRIX.put("GET /graded-sets/{set}/draft/preview", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/draft/publish", TEACHING);
         MATRIX.put("GET /checks", SITTING);
         MATRIX.put("GET /checks/{check}", SITTING);
         MATRIX.put("POST /checks/{check}/begin", SITTING);
@@ -153,6 +203,36 @@ class AccessMatrixTest {
         MATRIX.put("GET /register/sheets/{revision}", SIGNED_IN);
         MATRIX.put("GET /register/sheets/{revision}/file", SIGNED_IN);
         MATRIX.put("POST /register/sheets/{revision}/read", SIGNED_IN);
+        MATRIX.put("GET /register/settings", STAFF);
+        MATRIX.put("POST /register/settings/policy", LEADING);
+        MATRIX.put("GET /register/settings/scopes", LEADING);
+        MATRIX.put("POST /register/settings/scopes", LEADING);
+        MATRIX.put("POST /register/settings/scopes/close", LEADING);
+        MATRIX.put("GET /register/settings/sheets", STAFF);
+        MATRIX.put("POST /register/settings/sheets", LEADING);
+        MATRIX.put("GET /register/settings/people", STAFF);
+        MATRIX.put("POST /register/settings/people/give", KEEPING);
+        MATRIX.put("POST /register/settings/people/end", DECIDING);
+        MATRIX.put("POST /register/settings/people/training", DECIDING);
+        MATRIX.put("GET /register/book", STAFF);
+        MATRIX.put("POST /register/book/export", KEEPING);
+        MATRIX.put("GET /register/book/check", STAFF);
+        MATRIX.put("POST /register/book/check/now", STAFF);
+        MATRIX.put("POST /register/book/check/file", STAFF);
+        MATRIX.put("GET /register/book/questions", STAFF);
+        MATRIX.put("GET /register/waiting", DECIDING);
+        MATRIX.put("GET /register/appeals/{appeal}", DECIDING);
+        MATRIX.put("POST /register/appeals/{appeal}", DECIDING);
+        MATRIX.put("GET /register/corrections/{line}", DECIDING);
+        MATRIX.put("POST /register/corrections/{line}", DECIDING);
+        MATRIX.put("POST /register/corrections/{line}/confirm", DECIDING);
+        MATRIX.put("POST /register/corrections/{line}/decline", DECIDING);
+        MATRIX.put("GET /register/leavers", KEEPING);
+        MATRIX.put("POST /register/leavers", KEEPING);
+        MATRIX.put("POST /register/leavers/purge", LEADING);
+        MATRIX.put("GET /register/leavers/{person}", KEEPING);
+        MATRIX.put("POST /register/leavers/{person}/anonymise", KEEPING);
+        MATRIX.put("POST /register/leavers/{person}/hold", LEADING);
         MATRIX.put("GET /register/evidence/{person}", DECIDING);
         MATRIX.put("GET /register/evidence/{person}/{what}", DECIDING);
         MATRIX.put("POST /register/evidence/{person}/{what}", DECIDING);
@@ -163,6 +243,9 @@ class AccessMatrixTest {
         MATRIX.put("POST /register/people/{person}/{scope}/reinstate", DECIDING);
         MATRIX.put("POST /register/people/{person}/{scope}/suspend", DECIDING);
         MATRIX.put("POST /register/people/{person}/{scope}/withdraw", DECIDING);
+        MATRIX.put("GET /register/paper", SIGNED_IN);
+        MATRIX.put("GET /register/paper/{form}", SIGNED_IN);
+        MATRIX.put("GET /register/paper/practicals/{checklist}", SIGNED_IN);
         MATRIX.put("GET /door", STAFF);
         MATRIX.put("GET /door/{place}", STAFF);
         MATRIX.put("GET /door/{place}/list", STAFF);
@@ -192,6 +275,8 @@ class AccessMatrixTest {
                 "GET /office/cohorts/{id}",
                 "POST /office/cohorts/{id}/members",
                 "POST /office/cohorts/{id}/members/remove",
+                "GET /office/old-answers",
+                "POST /office/old-answers",
                 "GET /office/demo",
                 "POST /office/demo/erase")) {
             MATRIX.put(route, OFFICE);
@@ -201,6 +286,21 @@ class AccessMatrixTest {
     @Inject
     DataSource dataSource;
 
+    @Inject
+    CourseContent content;
+
+    @Inject
+    School school;
+
+    @Inject
+    Decisions decisions;
+
+    @Inject
+    Leaving leaving;
+
+    private UUID leaver;
+    private String appeal;
+
     private final Map<String, String> values = new HashMap<>();
 
     @BeforeEach
@@ -208,24 +308,32 @@ class AccessMatrixTest {
         values.put("{stage}", "04-whipping");
         values.put("{lesson}", "01-narrow-containers");
         values.put("{kind}", "self-check");
-        values.put("{exercise}", "stick-marks-straight-beaker");
         values.put("{skill}", "weighing");
         values.put("{exercise}", one("SELECT exercise_id FROM draw WHERE skill = 'weighing' ORDER BY 1 LIMIT 1"));
-        values.put("{cohort}", one("SELECT cohort_id::text FROM cohort_member WHERE part = 'teaches' LIMIT 1"));
+        values.put(
+                "{work}",
+                one("SELECT id::text FROM graded_work WHERE person_id = '" + DemoPeople.ANOUK
+                        + "' ORDER BY handed_in_at NULLS FIRST, begun_at LIMIT 1"));
+        values.put("{set}", one("SELECT set_id::text FROM graded_work WHERE id = '" + values.get("{work}") + "'"));
+        values.put("{cohort}", one("SELECT cohort_id::text FROM graded_set WHERE id = '" + values.get("{set}") + "'"));
         values.put(
                 "{member}",
                 one("SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND"
                         + " cohort_id = '"
                         + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
         values.put("{person}", DemoPeople.BASTIAN.toString());
+        values.put("{number}", "1");
+        values.put("{table}", "results");
+        values.put("{format}", "csv");
         values.put("{part}", "1");
         values.put("{check}", "whipping-check");
-        values.put("{number}", "1");
+        values.put("{simulation}", "spill");
         values.put("{secret}", "a".repeat(43));
         values.put("{scope}", "00000000-0000-4000-8000-0000000000c9");
         values.put("{place}", DOOR.id().toString());
         values.put("{what}", "training");
         values.put("{checklist}", "spill-response");
+        values.put("{form}", "suspension");
         values.put("{revision}", "00000000-0000-4000-8000-0000000000d3");
     }
 
@@ -248,6 +356,7 @@ class AccessMatrixTest {
             Browserless visitor = visitor(who);
             values.put("{draw}", who == Who.NOBODY ? anyDraw() : drawFor(who, visitor));
             values.put("{sitting}", sittingFor(who, visitor));
+            values.put("{run}", runFor(who, visitor));
             for (Map.Entry<String, Set<Who>> rule : MATRIX.entrySet()) {
                 Answer answer = call(who, visitor, rule.getKey());
                 judge(problems, who, rule.getKey(), rule.getValue().contains(who), answer);
@@ -317,7 +426,7 @@ class AccessMatrixTest {
         if (may && MATRIX.get(route) == PUBLIC) {
             problems.assertThat(answer.status()).as(told).isIn(200, 303, 404, 422);
         } else if (may) {
-            problems.assertThat(answer.status()).as(told).isIn(200, 204, 303, 422);
+            problems.assertThat(answer.status()).as(told).isIn(200, 204, 303, 409, 422);
             problems.assertThat(answer.location()).as(told).doesNotStartWith("/sign-in?next");
         } else if (who == Who.NOBODY && route.startsWith("GET") && !route.contains(" /api/")) {
             problems.assertThat(answer.status()).as(told).isEqualTo(303);
@@ -348,6 +457,22 @@ class AccessMatrixTest {
         } else if (path.endsWith("/sittings/{sitting}") && path.startsWith("/people")) {
             path = "/people/" + DemoPeople.DARIUS + "/sittings/" + handedIn(DemoPeople.DARIUS);
         }
+        if (path.startsWith("/register/")) {
+            path = path.replace("/leavers/{person}", "/leavers/" + somebodyWhoLeft())
+                    .replace("{appeal}", anAppeal())
+                    .replace("{line}", one("SELECT id::text FROM register_event WHERE kind = 'granted' LIMIT 1"));
+        }
+        if (path.contains("/judge-again/")) {
+            String job = mendedJob();
+            path = path.replace("{job}", job)
+                    .replace("{set}", one("SELECT set_id::text FROM graded_regrade WHERE id = '" + job + "'"))
+                    .replace("{exercise}", MENDED);
+        }
+        if (path.contains("/draft/lines/")) {
+            String line = narrowableLine();
+            path = path.replace("{line}", line)
+                    .replace("{set}", one("SELECT set_id::text FROM graded_line WHERE id = '" + line + "'"));
+        }
         for (Map.Entry<String, String> value : values.entrySet()) {
             path = path.replace(value.getKey(), value.getValue());
         }
@@ -359,7 +484,10 @@ class AccessMatrixTest {
         }
         Map<String, String> fields =
                 Map.of("part", path.contains("/office/") ? "learns" : "1", "person", values.get("{member}"));
-        boolean withFile = route.contains("/import") || route.endsWith("-mesh");
+        boolean withFile = route.contains("/import")
+                || route.endsWith("-mesh")
+                || route.endsWith("POST /register/settings/sheets")
+                || route.endsWith("/register/book/check/file");
         return withFile ? visitor.postMultipart(path, fields) : visitor.post(path, fields);
     }
 
@@ -369,6 +497,22 @@ class AccessMatrixTest {
 
     private static String role(Who who) {
         return who.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+
+    /** Somebody who left and about whom an appeal waits; made once. */
+    private String somebodyWhoLeft() {
+        if (leaver == null) {
+            leaver = school.person("apprentice");
+            UUID suspended = decisions.suspend(DemoPeople.INSTRUCTOR, leaver, null, Trigger.OTHER, "For the matrix");
+            appeal = decisions.appeal(leaver, suspended, "For the matrix").toString();
+            leaving.end(DemoPeople.SAFETY_LEAD, leaver, LocalDate.of(2026, 1, 1));
+        }
+        return leaver.toString();
+    }
+
+    private String anAppeal() {
+        somebodyWhoLeft();
+        return appeal;
     }
 
     /** A draw of this person's own, where the role may draw; somebody's otherwise. */
@@ -386,6 +530,13 @@ class AccessMatrixTest {
         return SITTING.contains(who)
                 ? visitor.post("/checks/whipping-check/begin").location().split("/")[2]
                 : handedIn(DemoPeople.DARIUS);
+    }
+
+    /** A run of this person's own, where the role may play; somebody's otherwise. */
+    private String runFor(Who who, Browserless visitor) {
+        return LEARNING.contains(who)
+                ? visitor.post("/simulations/weigh-out/begin").location().replaceAll(".*/", "")
+                : one("SELECT id::text FROM simulation_run LIMIT 1");
     }
 
     private String handedIn(UUID person) {
@@ -423,6 +574,48 @@ class AccessMatrixTest {
         run("INSERT INTO access_token (id, id_hash, person_id, name, scopes, created_at, ends_at) VALUES ('" + id
                 + "', '" + id + "', '" + firstOf(who) + "', 'spare', '{bench}', now(), now() + interval '1 day')");
         return id;
+    }
+
+    /** A finished job of a set that went out with an older text of an exercise. */
+    private String mendedJob() {
+        String set = UUID.randomUUID().toString();
+        String line = UUID.randomUUID().toString();
+        String job = UUID.randomUUID().toString();
+        String by = "'" + DemoPeople.INSTRUCTOR + "'";
+        run(
+                "INSERT INTO graded_set (id, cohort_id, title, tries, feedback, created_by, created_at, changed_by, changed_at)"
+                        + " VALUES ('" + set + "', '" + values.get("{cohort}") + "', 'Spare', 1, 'EACH', " + by
+                        + ", now(), " + by
+                        + ", now())");
+        run("INSERT INTO graded_line (id, set_id, place, exercise_id, items, weight) VALUES ('" + line + "', '" + set
+                + "', 1, '" + MENDED + "', 1, 1)");
+        run("INSERT INTO exercise_version (exercise_id, version, source_text, first_used) VALUES ('" + MENDED
+                + "', 'older', '"
+                + content.exercises().find(MENDED).orElseThrow().file().text().replace("'", "''")
+                + "', now()) ON CONFLICT DO NOTHING");
+        run("INSERT INTO graded_pool (line_id, exercise_id, version, skill) VALUES ('" + line + "', '" + MENDED
+                + "', 'older', 'stick-marks-straight')");
+        run("UPDATE graded_set SET state = 'PUBLISHED', opens_local = now(), closes_local = now() + interval '1 day',"
+                + " zone = 'UTC', opens_at = now(), closes_at = now() + interval '1 day', published_by = " + by
+                + ", published_at = now() WHERE id = '" + set + "'");
+        run("INSERT INTO graded_regrade (id, set_id, exercise_id, version, state, reason, started_by, started_at,"
+                + " finished_at) VALUES ('" + job + "', '" + set + "', '" + MENDED + "', 'older', 'DONE', 'spare', "
+                + by
+                + ", now(), now())");
+        return job;
+    }
+
+    /** A line of a draft whose exercise has numbers. */
+    private String narrowableLine() {
+        String set = UUID.randomUUID().toString();
+        String line = UUID.randomUUID().toString();
+        run(
+                "INSERT INTO graded_set (id, cohort_id, title, tries, feedback, created_by, created_at, changed_by, changed_at)"
+                        + " VALUES ('" + set + "', '" + values.get("{cohort}") + "', 'Spare', 1, 'EACH', '"
+                        + DemoPeople.INSTRUCTOR + "', now(), '" + DemoPeople.INSTRUCTOR + "', now())");
+        run("INSERT INTO graded_line (id, set_id, place, exercise_id, items, weight) VALUES ('" + line + "', '" + set
+                + "', 1, 'stick-marks-straight-beaker', 1, 1)");
+        return line;
     }
 
     private static UUID firstOf(Who who) {

@@ -46,6 +46,11 @@ public class People {
                 .findFirst();
     }
 
+    /** Those in whose name or sign-in name a text stands, at most so many. */
+    public List<UUID> named(String text, int most) {
+        return persons.search(text, "", "", most).stream().map(PersonEntity::id).toList();
+    }
+
     /** The display names of some people; whom the school does not know is left out. */
     public Map<UUID, String> names(Collection<UUID> people) {
         Map<UUID, String> names = new HashMap<>();
@@ -67,6 +72,18 @@ public class People {
                         order by lower(c.name)
                         """)
                 .setParameter("person", instructor)
+                .getResultList();
+    }
+
+    /** The open cohorts in which this person learns now, by name. */
+    public List<CohortView> cohortsLearnedIn(UUID learner) {
+        return cohorts(
+                        """
+                        where c.closedAt is null and exists (select 1 from CohortMemberEntity m
+                            where m.cohortId = c.id and m.personId = :person and m.part = 'learns' and m.leftAt is null)
+                        order by lower(c.name)
+                        """)
+                .setParameter("person", learner)
                 .getResultList();
     }
 

@@ -7,6 +7,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -14,7 +15,7 @@ import java.util.regex.Pattern;
 import org.riseandgel.account.DemoPeople;
 
 /** One person at one browser window, and what was wrong on the way. */
-final class Visitor implements AutoCloseable {
+public final class Visitor implements AutoCloseable {
     private static final Pattern DRAW = Pattern.compile("/practice/draws/([0-9a-f-]{36})");
 
     private final String base;
@@ -34,34 +35,38 @@ final class Visitor implements AutoCloseable {
         page.onPageError(complaints::add);
     }
 
-    static Visitor at(String base) {
+    public static Visitor at(String base) {
         return new Visitor(base, new Browser.NewContextOptions().setViewportSize(1280, 900));
     }
 
-    static Visitor withoutScript(String base) {
+    public static Visitor withoutScript(String base) {
         return new Visitor(
                 base, new Browser.NewContextOptions().setViewportSize(1280, 900).setJavaScriptEnabled(false));
     }
 
-    static Visitor onPhone(String base, ColorScheme theme) {
+    public static Visitor onPhone(String base, ColorScheme theme) {
         return new Visitor(
-                base, new Browser.NewContextOptions().setViewportSize(360, 740).setColorScheme(theme));
+                base,
+                new Browser.NewContextOptions()
+                        .setViewportSize(360, 740)
+                        .setColorScheme(theme)
+                        .setReducedMotion(ReducedMotion.REDUCE));
     }
 
-    Page page() {
+    public Page page() {
         return page;
     }
 
-    Locator find(String selector) {
+    public Locator find(String selector) {
         return page.locator(selector);
     }
 
-    void open(String path) {
+    public void open(String path) {
         page.navigate(base + path);
     }
 
     /** Signs in through the page, as a person would. */
-    Visitor signIn(String name, String password) {
+    public Visitor signIn(String name, String password) {
         open("/sign-in");
         page.fill("#name", name);
         page.fill("#password", password);
@@ -71,7 +76,7 @@ final class Visitor implements AutoCloseable {
     }
 
     /** Signs in as the demo person with this sign-in name. */
-    Visitor signInAs(String name) {
+    public Visitor signInAs(String name) {
         String password = DemoPeople.ALL.stream()
                 .filter(person -> person.signInName().equals(name))
                 .findFirst()
@@ -90,14 +95,24 @@ final class Visitor implements AutoCloseable {
     }
 
     /** What axe finds on the open page, as text; empty when it finds nothing. */
-    List<String> barriers() {
-        return new AxeBuilder(page)
-                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-                        .analyze()
-                        .getViolations()
-                        .stream()
-                        .map(Visitor::words)
-                        .toList();
+    public List<String> barriers() {
+        return found(new AxeBuilder(page)
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice")));
+    }
+
+    /** What axe finds about colours alone in the dark theme, for a page that was looked at whole in the light one. */
+    List<String> barriersInTheDark() {
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+        List<String> found = found(new AxeBuilder(page).withRules(List.of("color-contrast", "link-in-text-block")));
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+        return found;
+    }
+
+    /** Legacy mode opens no second window for each look; the pages hold no frames, which alone would need it. */
+    private static List<String> found(AxeBuilder axe) {
+        return axe.setLegacyMode(true).analyze().getViolations().stream()
+                .map(Visitor::words)
+                .toList();
     }
 
     private static String words(Rule rule) {
@@ -106,12 +121,12 @@ final class Visitor implements AutoCloseable {
     }
 
     /** Errors that pages wrote to the console. */
-    List<String> complaints() {
+    public List<String> complaints() {
         return complaints;
     }
 
     /** Whether the open page is wider than the window. */
-    boolean scrollsSideways() {
+    public boolean scrollsSideways() {
         return (Boolean)
                 page.evaluate("() => document.documentElement.scrollWidth > document.documentElement.clientWidth");
     }

@@ -63,7 +63,11 @@ final class Learner {
     /** Answers whatever is open of a draw rightly. */
     void finish(UUID draw) {
         while (!stored(draw).isFinished()) {
-            answer(draw, stored(draw).nextPart(), right(draw));
+            int part = stored(draw).nextPart();
+            Browserless.Answer taken = answer(draw, part, right(draw));
+            if (taken.status() != 303) {
+                throw new AssertionError("part " + (part + 1) + " was not taken: " + taken);
+            }
         }
     }
 

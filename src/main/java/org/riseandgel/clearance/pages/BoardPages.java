@@ -13,6 +13,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.riseandgel.account.Roles;
+import org.riseandgel.account.Viewer;
+import org.riseandgel.clearance.Appeals;
+import org.riseandgel.clearance.CorrectionDesk;
 import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.Reminders;
 import org.riseandgel.clearance.rule.Scope;
@@ -27,12 +30,25 @@ public class BoardPages {
 
     private final Register register;
     private final Reminders reminders;
+    private final Appeals appeals;
+    private final CorrectionDesk corrections;
+    private final Viewer viewer;
     private final SchoolSettings settings;
     private final Clock clock;
 
-    BoardPages(Register register, Reminders reminders, SchoolSettings settings, Clock clock) {
+    BoardPages(
+            Register register,
+            Reminders reminders,
+            Appeals appeals,
+            CorrectionDesk corrections,
+            Viewer viewer,
+            SchoolSettings settings,
+            Clock clock) {
         this.register = register;
         this.reminders = reminders;
+        this.appeals = appeals;
+        this.corrections = corrections;
+        this.viewer = viewer;
         this.settings = settings;
         this.clock = clock;
     }
@@ -62,10 +78,22 @@ public class BoardPages {
         }
     }
 
+    /**
+     * What else the viewer finds in the register.
+     *
+     * @param waiting how many appeals and corrections wait for a second person
+     */
+    public record May(boolean decide, boolean keep, int waiting) {}
+
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance board(
-                BoardView board, List<Reminders.Ending> endings, String at, String known, List<Problem> problems);
+                BoardView board,
+                List<Reminders.Ending> endings,
+                May may,
+                String at,
+                String known,
+                List<Problem> problems);
 
         private Templates() {}
     }
@@ -78,15 +106,22 @@ public class BoardPages {
         Moment knew = Moment.read("known", known, settings.zone(), now, problems);
         boolean past = problems.isEmpty()
                 && (when.instant().isPresent() || knew.instant().isPresent());
-        BoardView view = past
-                ? BoardView.of(
-                        register.board(
-                                when.instant().orElse(null), knew.instant().orElse(null)),
-                        true)
-                : BoardView.of(register.board(null, null), false);
-        List<Reminders.Ending> endings = past ? List.of() : reminders.all(LocalDate.ofInstant(now, settings.zone()));
+        Register.Board board = past
+                ? register.board(when.instant().orElse(null), knew.instant().orElse(null))
+                : register.board(null, null);
+        BoardView view = BoardView.of(board, past);
+        List<Reminders.Ending> endings =
+                past ? List.of() : reminders.on(board, LocalDate.ofInstant(now, settings.zone()));
         return Response.status(problems.isEmpty() ? Response.Status.OK.getStatusCode() : UNPROCESSABLE)
-                .entity(Templates.board(view, endings, when.typed(), knew.typed(), List.copyOf(problems)))
+                .entity(Templates.board(view, endings, may(), when.typed(), knew.typed(), List.copyOf(problems)))
                 .build();
+    }
+
+    private May may() {
+        boolean decide = viewer.isInstructor() || viewer.isSafetyLead();
+        return new May(
+                decide,
+                viewer.isSafetyLead() || viewer.isOffice(),
+                decide ? appeals.open().size() + corrections.open().size() : 0);
     }
 }

@@ -5,9 +5,11 @@ import java.util.Locale;
 import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.TaskWords;
 import org.riseandgel.clearance.Words;
+import org.riseandgel.clearance.rule.Act;
 import org.riseandgel.clearance.rule.Checklist;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.NeedResult;
+import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Scope;
 import org.riseandgel.clearance.rule.Standing;
 import org.riseandgel.clearance.rule.Status;
@@ -33,6 +35,10 @@ final class RegisterExtensions {
             return "right";
         }
         return standing.status() == Status.SUPERVISED_ONLY ? "begun" : "wrong";
+    }
+
+    static String aheadWords(Reason reason) {
+        return Words.ahead(reason);
     }
 
     static boolean holding(Standing standing) {
@@ -62,6 +68,14 @@ final class RegisterExtensions {
             case KNOWLEDGE_PASSED -> "knowledge shown";
             case OBSERVED -> "observed";
             case DECIDED -> "decided";
+        };
+    }
+
+    static String actWord(Act act) {
+        return switch (act) {
+            case TRAIN -> "train";
+            case OBSERVE -> "observe";
+            case DECIDE -> "decide";
         };
     }
 

@@ -5,6 +5,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
@@ -46,6 +47,11 @@ public final class Row {
     /** The date in the column, or null. */
     public LocalDate date(String column) throws SQLException {
         return at.getObject(column, LocalDate.class);
+    }
+
+    /** The day and time of day in the column, or null. */
+    public LocalDateTime dateTime(String column) throws SQLException {
+        return at.getObject(column, LocalDateTime.class);
     }
 
     public boolean flag(String column) throws SQLException {
