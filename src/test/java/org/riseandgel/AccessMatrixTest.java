@@ -217,6 +217,7 @@ class AccessMatrixTest {
         MATRIX.put("POST /register/settings/people/give", KEEPING);
         MATRIX.put("POST /register/settings/people/end", DECIDING);
         MATRIX.put("POST /register/settings/people/training", DECIDING);
+        MATRIX.put("GET /register/standings.{format}", STAFF);
         MATRIX.put("GET /register/book", STAFF);
         MATRIX.put("POST /register/book/export", KEEPING);
         MATRIX.put("GET /register/book/check", STAFF);
