@@ -41,11 +41,11 @@ import org.riseandgel.platform.start.DatabaseProperties;
  * "granted" is cleared, nobody is by half, and the book holds. Of two grants at one moment at the two, one wins. What one
  * suspends, the door of the other tells at the next question.
  *
- * <p>Four rounds of up to five grants; {@code -Dregister.rounds=50} for more. This test's own program only sets the people up.
+ * <p>Three rounds of up to five grants; {@code -Dregister.rounds=50} for more. This test's own program only sets the people up.
  */
 @QuarkusTest
 class TwoNodesIT {
-    private static final int ROUNDS = Integer.getInteger("register.rounds", 4);
+    private static final int ROUNDS = Integer.getInteger("register.rounds", 3);
     private static final int GRANTS = 5;
     private static final int SPREAD_MILLIS = 200;
     private static final Set<Task> SOME = Set.of(Task.STORE, Task.CLEAN);
