@@ -19,7 +19,9 @@ import org.riseandgel.account.People;
 import org.riseandgel.clearance.ledger.Histories;
 import org.riseandgel.clearance.ledger.Ledger;
 import org.riseandgel.clearance.ledger.Verification;
+import org.riseandgel.clearance.rule.Body;
 import org.riseandgel.clearance.rule.Decision;
+import org.riseandgel.clearance.rule.Event;
 import org.riseandgel.clearance.rule.Fact;
 import org.riseandgel.clearance.rule.Keeping;
 import org.riseandgel.platform.sql.Sql;
@@ -194,13 +196,23 @@ public class Leaving implements HeldPeople {
                 .map(policy -> Math.max(LEAST_YEARS, policy.periods().retentionYears()));
     }
 
-    /** The newest line about somebody that is not about their leaving. */
+    /** The newest line about somebody that is not about their leaving; a correction of such a line is one too. */
     private static Optional<Instant> lastOwnLine(Histories.Known known, UUID person) {
-        return known.events().stream()
+        Set<UUID> own = known.events().stream()
                 .filter(event -> event.body().subject().equals(Optional.of(person)))
-                .filter(event -> !(event.body() instanceof Keeping))
-                .map(event -> event.recorded())
+                .map(Event::id)
+                .collect(Collectors.toSet());
+        return known.events().stream()
+                .filter(event -> own.contains(event.id()) && !isAboutLeaving(event.body())
+                        || event.body() instanceof Keeping.Corrected corrected && own.contains(corrected.event()))
+                .map(Event::recorded)
                 .max(Instant::compareTo);
+    }
+
+    private static boolean isAboutLeaving(Body said) {
+        return said instanceof Keeping.RelationEnded
+                || said instanceof Keeping.LegalHold
+                || said instanceof Keeping.Anonymised;
     }
 
     private static Optional<LocalDate> left(Histories.Known known, UUID person, Instant at) {
