@@ -19,11 +19,14 @@ import org.riseandgel.account.People;
 import org.riseandgel.clearance.ledger.Histories;
 import org.riseandgel.clearance.ledger.Ledger;
 import org.riseandgel.clearance.ledger.Verification;
+import org.riseandgel.clearance.rule.Act;
 import org.riseandgel.clearance.rule.Body;
+import org.riseandgel.clearance.rule.ClearanceRule;
 import org.riseandgel.clearance.rule.Decision;
 import org.riseandgel.clearance.rule.Event;
 import org.riseandgel.clearance.rule.Fact;
 import org.riseandgel.clearance.rule.Keeping;
+import org.riseandgel.clearance.rule.Setting;
 import org.riseandgel.platform.sql.Sql;
 
 /**
@@ -33,6 +36,7 @@ import org.riseandgel.platform.sql.Sql;
 @ApplicationScoped
 public class Leaving implements HeldPeople {
     private static final int LEAST_YEARS = 5;
+    private static final String HAS_LEFT = "Has left the school.";
 
     private final Scribe scribe;
     private final Ledger ledger;
@@ -48,7 +52,7 @@ public class Leaving implements HeldPeople {
         this.sql = sql;
     }
 
-    /** The person has left the school on a day; every clearance goes. */
+    /** The person has left the school on a day; every clearance goes, and what the person was qualified for ends. */
     @Transactional
     public void end(UUID actor, UUID person, LocalDate on) {
         scribe.needKeeper(actor);
@@ -59,10 +63,17 @@ public class Leaving implements HeldPeople {
         }
         scribe.write(actor, at, new Keeping.RelationEnded(person, on));
         scribe.write(
-                actor,
-                at,
-                new Decision.Withdrawn(
-                        person, null, actor, false, scribe.note(person, "reason", "Has left the school.")));
+                actor, at, new Decision.Withdrawn(person, null, actor, false, scribe.note(person, "reason", HAS_LEFT)));
+        ClearanceRule rule = new ClearanceRule(scribe.known(person).history());
+        for (Act act : Act.values()) {
+            if (rule.isQualified(person, act, at)) {
+                scribe.write(
+                        actor,
+                        at,
+                        new Setting.QualificationEnded(
+                                person, act, false, actor, scribe.note(person, "reason", HAS_LEFT)));
+            }
+        }
     }
 
     /** Lays a legal hold on somebody's lines, or lifts it. While it lies nothing is erased. */

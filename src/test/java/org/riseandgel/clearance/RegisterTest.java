@@ -545,6 +545,15 @@ class RegisterTest {
     }
 
     @Test
+    void cr18_whoLeavesIsQualifiedForNothingAnyMoreAndTakesNobodyAlong() {
+        Cast cast = school.cleared(SOME);
+        assertThat(register.qualified()).anyMatch(one -> one.person().equals(cast.observer()));
+        leaving.end(cast.lead(), cast.observer(), today());
+        assertThat(register.qualified()).noneMatch(one -> one.person().equals(cast.observer()));
+        assertThat(ask(cast, Task.CLEAN).isYes()).isTrue();
+    }
+
+    @Test
     @TestTransaction
     void cr25_endsAreToldSixtyThirtyAndSevenDaysBefore() {
         Cast cast = school.cleared(SOME);
