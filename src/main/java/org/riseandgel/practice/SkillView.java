@@ -13,6 +13,7 @@ import org.riseandgel.practice.SkillLists.SkillCard;
  * @param example the exercise whose worked example stands for the skill; empty where there is nothing to work
  * @param held exercises that wait for their worked example to be seen
  * @param lessons lessons that teach it
+ * @param atBench exercises that are done at the bench with the salt itself
  */
 public record SkillView(
         SkillCard skill,
@@ -23,11 +24,13 @@ public record SkillView(
         String example,
         List<ExerciseLine> held,
         List<Today.LessonLine> lessons,
-        boolean shut) {
+        boolean shut,
+        List<ExerciseLine> atBench) {
     public SkillView {
         rungs = List.copyOf(rungs);
         held = List.copyOf(held);
         lessons = List.copyOf(lessons);
+        atBench = List.copyOf(atBench);
     }
 
     /** A rung, and whether it is the one that is offered. */

@@ -67,7 +67,10 @@ class SkillViews {
                         .filter(lesson -> lesson.practice().contains(skill.id()))
                         .map(lesson -> Today.LessonLine.of(lesson, read))
                         .toList(),
-                doors.shutTo(person, skill.id()).isPresent());
+                doors.shutTo(person, skill.id()).isPresent(),
+                now.exercises().atBench(skill.id()).stream()
+                        .map(one -> new SkillView.ExerciseLine(one.id(), one.title()))
+                        .toList());
     }
 
     /** The rungs for which there are exercises; the two of level 2 come and go together. */
