@@ -273,6 +273,8 @@ class AccessMatrixTest {
                 "GET /office/cohorts/{id}",
                 "POST /office/cohorts/{id}/members",
                 "POST /office/cohorts/{id}/members/remove",
+                "GET /office/old-answers",
+                "POST /office/old-answers",
                 "GET /office/demo",
                 "POST /office/demo/erase")) {
             MATRIX.put(route, OFFICE);

@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.riseandgel.account.HeldPeople;
 import org.riseandgel.account.Leavers;
 import org.riseandgel.account.People;
 import org.riseandgel.clearance.ledger.Histories;
@@ -27,7 +29,7 @@ import org.riseandgel.platform.sql.Sql;
  * Places and hashes stay, and so does the chain.
  */
 @ApplicationScoped
-public class Leaving {
+public class Leaving implements HeldPeople {
     private static final int LEAST_YEARS = 5;
 
     private final Scribe scribe;
@@ -87,9 +89,10 @@ public class Leaving {
                         person)
                 .orElse(0);
         scribe.write(actor, at, new Keeping.Anonymised(person, notes));
-        leavers.anonymise(person, at);
-        return sql.list("SELECT register_anonymise() AS notes", row -> row.number("notes"))
+        int erased = sql.list("SELECT register_anonymise() AS notes", row -> row.number("notes"))
                 .get(0);
+        leavers.anonymise(person, at);
+        return erased;
     }
 
     /**
@@ -115,6 +118,15 @@ public class Leaving {
                         .stream())
                 .sorted(Comparator.comparing(Leaver::left).thenComparing(Leaver::name))
                 .toList();
+    }
+
+    @Override
+    public Set<UUID> held() {
+        Instant at = scribe.latest();
+        Histories.Known known = scribe.all();
+        return known.history().people().stream()
+                .filter(person -> isHeld(known, person, at))
+                .collect(Collectors.toSet());
     }
 
     /** For how many years lines are kept after the last day; empty while no policy says so. */

@@ -242,6 +242,10 @@ class BookPagesTest {
         String name = people.find(learner).orElseThrow().displayName();
         String words = "Steady hands " + UUID.randomUUID();
         decisions.suspend(cast.trainer(), learner, null, Trigger.OTHER, words);
+        String signInName = signInName(learner);
+        note("person-added", learner, signInName + " [apprentice]");
+        note("cohort-joined", UUID.randomUUID(), "learns a" + signInName + ", " + signInName + ", " + signInName + "b");
+        talk(learner, cast.trainer(), words);
         Browserless piet = SignedIn.as("safety-lead");
         assertThat(piet.post("/register/leavers", Map.of("person", signInName(learner), "on", "2999-01-01"))
                         .page()
@@ -287,6 +291,16 @@ class BookPagesTest {
         assertThat(kinds(office.get("/register/book?words=" + words.replace(" ", "+"))
                         .page()))
                 .isEmpty();
+        assertThat(sql.any("SELECT 1 FROM sitting_talk WHERE words = ?", words)).isFalse();
+        String mark = "left-" + learner.toString().replace("-", "").substring(20);
+        assertThat(sql.list(
+                        "SELECT detail FROM audit_entry WHERE detail LIKE ? OR detail LIKE ? ORDER BY action",
+                        row -> row.text("detail"),
+                        "%" + signInName + "%",
+                        "%" + mark + "%"))
+                .as("names of others that only look alike stay")
+                .containsExactly(
+                        "learns a" + signInName + ", " + mark + ", " + signInName + "b", mark + " [apprentice]");
         assertThat(book.verify().findings()).isEmpty();
         assertThat(piet.post("/register/leavers/purge", Map.of("sure", "yes"))
                         .page()
@@ -339,6 +353,26 @@ class BookPagesTest {
                 .page();
         assertThat(page.select("tbody tr")).hasSize(1);
         assertThat(page.select("tbody tr").text()).contains(cast.scope().room(), "not cleared");
+    }
+
+    private void note(String action, UUID subject, String detail) {
+        sql.change(
+                "INSERT INTO audit_entry (id, at, action, subject, detail) VALUES (?, now(), ?, ?, ?)",
+                UUID.randomUUID(),
+                action,
+                subject.toString(),
+                detail);
+    }
+
+    private void talk(UUID person, UUID by, String words) {
+        sql.change(
+                """
+                INSERT INTO sitting_talk (id, person_id, check_id, noted_by, noted_at, words)
+                VALUES (?, ?, 'whipping-check', ?, now(), ?)""",
+                UUID.randomUUID(),
+                person,
+                by,
+                words);
     }
 
     private List<String> counts(UUID person) {
