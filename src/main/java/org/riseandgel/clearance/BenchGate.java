@@ -75,13 +75,16 @@ public class BenchGate {
 
     private record Found(Told told, Reason reason) {}
 
-    /** Asks about every room in which this form of the salt is handled, and gives the best answer. */
+    /** Asks about every room in which all of this is done with this form of the salt, and gives the best answer. */
     public Told ask(UUID person, Form form, Set<Task> tasks) {
         try {
-            return register.scopes().stream()
+            List<Scope> scopes = register.scopes().stream()
+                    .filter(scope -> scope.form() == form)
+                    .toList();
+            return scopes.stream()
                     .map(Place::of)
-                    .filter(place -> place.form() == form)
                     .distinct()
+                    .filter(place -> tasks.stream().allMatch(task -> isDone(task, place, scopes)))
                     .map(place -> at(person, place, tasks))
                     .min(Comparator.comparing((Found found) -> found.told().status())
                             .thenComparing(Found::reason, Comparator.nullsFirst(Comparator.reverseOrder()))
@@ -108,6 +111,12 @@ public class BenchGate {
             LOG.error("The register could not be read; nobody was named", e);
             return List.of();
         }
+    }
+
+    private static boolean isDone(Task task, Place place, List<Scope> scopes) {
+        return scopes.stream()
+                .anyMatch(
+                        scope -> scope.tasks().contains(task) && Place.of(scope).equals(place));
     }
 
     private static boolean isFor(Scope scope, Form form, Set<Task> tasks) {
