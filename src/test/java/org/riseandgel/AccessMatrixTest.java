@@ -143,6 +143,12 @@ class AccessMatrixTest {
         MATRIX.put("GET /practice/examples/{exercise}", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/look-up", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/seen", LEARNING);
+        MATRIX.put("GET /simulations", LEARNING);
+        MATRIX.put("GET /simulations/{simulation}", LEARNING);
+        MATRIX.put("POST /simulations/{simulation}/begin", LEARNING);
+        MATRIX.put("GET /simulations/runs/{run}", LEARNING);
+        MATRIX.put("POST /simulations/runs/{run}/choose", LEARNING);
+        MATRIX.put("POST /simulations/runs/{run}/go-on", LEARNING);
 
         MATRIX.put("GET /set-work", APPRENTICES);
         MATRIX.put("GET /set-work/{set}", APPRENTICES);
@@ -325,6 +331,7 @@ class AccessMatrixTest {
         values.put("{format}", "csv");
         values.put("{part}", "1");
         values.put("{check}", "whipping-check");
+        values.put("{simulation}", "spill");
         values.put("{secret}", "a".repeat(43));
         values.put("{scope}", "00000000-0000-4000-8000-0000000000c9");
         values.put("{place}", DOOR.id().toString());
@@ -353,6 +360,7 @@ class AccessMatrixTest {
             Browserless visitor = visitor(who);
             values.put("{draw}", who == Who.NOBODY ? anyDraw() : drawFor(who, visitor));
             values.put("{sitting}", sittingFor(who, visitor));
+            values.put("{run}", runFor(who, visitor));
             for (Map.Entry<String, Set<Who>> rule : MATRIX.entrySet()) {
                 Answer answer = call(who, visitor, rule.getKey());
                 judge(problems, who, rule.getKey(), rule.getValue().contains(who), answer);
@@ -527,6 +535,13 @@ class AccessMatrixTest {
         return SITTING.contains(who)
                 ? visitor.post("/checks/whipping-check/begin").location().split("/")[2]
                 : handedIn(DemoPeople.DARIUS);
+    }
+
+    /** A run of this person's own, where the role may play; somebody's otherwise. */
+    private String runFor(Who who, Browserless visitor) {
+        return LEARNING.contains(who)
+                ? visitor.post("/simulations/weigh-out/begin").location().replaceAll(".*/", "")
+                : one("SELECT id::text FROM simulation_run LIMIT 1");
     }
 
     private String handedIn(UUID person) {

@@ -103,9 +103,16 @@ public class Leaving implements HeldPeople {
      * @param anonymised whether name and free texts were erased
      * @param held whether a legal hold lies on the lines
      * @param keptThrough the last day on which the lines are kept; null while no policy says so
+     * @param over whether that day is over and no hold lies on them
      */
     public record Leaver(
-            UUID person, String name, LocalDate left, boolean anonymised, boolean held, LocalDate keptThrough) {}
+            UUID person,
+            String name,
+            LocalDate left,
+            boolean anonymised,
+            boolean held,
+            LocalDate keptThrough,
+            boolean over) {}
 
     /** Everybody who has left, by the day. */
     public List<Leaver> leavers() {
@@ -136,13 +143,7 @@ public class Leaving implements HeldPeople {
 
     /** Whose lines the policy no longer keeps; those on whom a legal hold lies are left out. */
     public List<UUID> due() {
-        LocalDate today = scribe.known().history().days().of(scribe.latest());
-        return leavers().stream()
-                .filter(one -> !one.held()
-                        && one.keptThrough() != null
-                        && one.keptThrough().isBefore(today))
-                .map(Leaver::person)
-                .toList();
+        return leavers().stream().filter(Leaver::over).map(Leaver::person).toList();
     }
 
     /**
@@ -173,13 +174,18 @@ public class Leaving implements HeldPeople {
                 .map(recorded -> known.history().days().of(recorded))
                 .filter(day -> day.isAfter(left))
                 .orElse(left);
+        boolean held = isHeld(known, person, at);
+        LocalDate through = years(known, at).map(from::plusYears).orElse(null);
         return new Leaver(
                 person,
                 name,
                 left,
                 !known.history().about(person, Keeping.Anonymised.class, at).isEmpty(),
-                isHeld(known, person, at),
-                years(known, at).map(from::plusYears).orElse(null));
+                held,
+                through,
+                !held
+                        && through != null
+                        && through.isBefore(known.history().days().of(at)));
     }
 
     private static Optional<Integer> years(Histories.Known known, Instant at) {

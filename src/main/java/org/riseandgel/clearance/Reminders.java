@@ -55,9 +55,9 @@ public class Reminders implements CalendarSource, NoticeSource {
         return endings(register.standings(person), today);
     }
 
-    /** The clearances that end within 60 days, soonest first, of everybody. */
-    public List<Ending> all(LocalDate today) {
-        return endings(register.board(null, null).rows(), today);
+    /** The clearances on a board that end within 60 days, soonest first. */
+    public List<Ending> on(Register.Board board, LocalDate today) {
+        return endings(board.rows(), today);
     }
 
     @Override

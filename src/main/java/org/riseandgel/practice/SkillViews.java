@@ -67,10 +67,13 @@ class SkillViews {
                         .filter(lesson -> lesson.practice().contains(skill.id()))
                         .map(lesson -> Today.LessonLine.of(lesson, read))
                         .toList(),
-                doors.shutTo(person, skill.id()).isPresent(),
+                now.simulationsOf(skill.id()).stream()
+                        .map(one -> new SkillView.ExerciseLine(one.id(), one.title()))
+                        .toList(),
                 now.exercises().atBench(skill.id()).stream()
                         .map(one -> new SkillView.ExerciseLine(one.id(), one.title()))
-                        .toList());
+                        .toList(),
+                doors.shutTo(person, skill.id()).isPresent());
     }
 
     /** The rungs for which there are exercises; the two of level 2 come and go together. */

@@ -45,6 +45,7 @@ class ArrowsTest {
                 List.of("clearance", "sitting", "course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("grading", List.of("course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("sitting", List.of("course", "exercise", "bench", "core", "platform", "account"));
+        arrows.put("simulation", List.of("course", "exercise", "core", "platform", "account"));
         arrows.put("clearance", List.of("sitting", "course", "exercise", "core", "platform", "account"));
         arrows.put("progress", List.of("practice", "course", "exercise", "bench", "core", "platform", "account"));
         return arrows;

@@ -59,7 +59,7 @@ class BenchGateTest {
         Document shut = learner.browser.get(GATE + CUP).page();
         assertThat(shut.select("h2").eachText()).contains("You may not", "Who may");
         assertThat(shut.select("main").text()).contains("No clearance was given for this.");
-        assertThat(shut.select("section[aria-labelledby=who] li").eachText()).contains("Anouk Ferrer, in Foaming room");
+        assertThat(shut.select("section[aria-labelledby=who] li").eachText()).contains("Anouk Sorrel, in Foaming room");
         assertThat(shut.select("form[action$=begin]")).isEmpty();
         toTheGate(learner.browser.post(GATE + CUP + "/begin", Map.of("supervisor", "here")));
         toTheGate(learner.browser.get("/practice/examples/" + CUP));

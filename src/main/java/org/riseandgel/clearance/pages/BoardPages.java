@@ -106,13 +106,12 @@ public class BoardPages {
         Moment knew = Moment.read("known", known, settings.zone(), now, problems);
         boolean past = problems.isEmpty()
                 && (when.instant().isPresent() || knew.instant().isPresent());
-        BoardView view = past
-                ? BoardView.of(
-                        register.board(
-                                when.instant().orElse(null), knew.instant().orElse(null)),
-                        true)
-                : BoardView.of(register.board(null, null), false);
-        List<Reminders.Ending> endings = past ? List.of() : reminders.all(LocalDate.ofInstant(now, settings.zone()));
+        Register.Board board = past
+                ? register.board(when.instant().orElse(null), knew.instant().orElse(null))
+                : register.board(null, null);
+        BoardView view = BoardView.of(board, past);
+        List<Reminders.Ending> endings =
+                past ? List.of() : reminders.on(board, LocalDate.ofInstant(now, settings.zone()));
         return Response.status(problems.isEmpty() ? Response.Status.OK.getStatusCode() : UNPROCESSABLE)
                 .entity(Templates.board(view, endings, may(), when.typed(), knew.typed(), List.copyOf(problems)))
                 .build();

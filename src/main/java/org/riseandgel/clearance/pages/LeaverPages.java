@@ -132,9 +132,11 @@ public class LeaverPages {
     }
 
     private TemplateInstance listPage(Filled filled, String done, List<Problem> problems) {
+        List<Leaving.Leaver> leavers = leaving.leavers();
+        int over = (int) leavers.stream().filter(Leaving.Leaver::over).count();
         return Templates.leavers(
-                leaving.leavers(),
-                new Keeping(leaving.years().orElse(null), leaving.due().size()),
+                leavers,
+                new Keeping(leaving.years().orElse(null), over),
                 viewer.isSafetyLead(),
                 filled,
                 done,

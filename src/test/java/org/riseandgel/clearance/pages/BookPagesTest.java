@@ -18,9 +18,11 @@ import org.riseandgel.Browserless;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.People;
+import org.riseandgel.account.feed.NoticeSource;
 import org.riseandgel.clearance.Decisions;
 import org.riseandgel.clearance.PersonRecord;
 import org.riseandgel.clearance.Place;
+import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.RegisterBook;
 import org.riseandgel.clearance.RegisterCheck;
 import org.riseandgel.clearance.Reminders;
@@ -32,6 +34,7 @@ import org.riseandgel.clearance.ledger.Seal;
 import org.riseandgel.clearance.rule.DeltaKind;
 import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Status;
+import org.riseandgel.clearance.rule.StepSeen;
 import org.riseandgel.clearance.rule.Task;
 import org.riseandgel.clearance.rule.Trigger;
 import org.riseandgel.platform.sql.Sql;
@@ -64,6 +67,12 @@ class BookPagesTest {
 
     @Inject
     Reminders reminders;
+
+    @Inject
+    RecordNotices notices;
+
+    @Inject
+    Register register;
 
     @Inject
     SettingsDesk settings;
@@ -342,6 +351,24 @@ class BookPagesTest {
                 .filteredOn(event -> event.day().equals(Optional.of(due)))
                 .singleElement()
                 .satisfies(event -> assertThat(event.title()).startsWith("Last day: "));
+    }
+
+    @Test
+    void whatWaitsForTheLearnerAloneIsToldOnTheFirstPage() {
+        Cast cast = school.cast(SOME);
+        assertThat(notices.noticesFor(cast.learner())).isEmpty();
+        school.training(cast, cast.trainer());
+        assertThat(notices.noticesFor(cast.learner()))
+                .extracting(NoticeSource.Notice::address)
+                .containsExactly("/register/sheets/" + cast.revision());
+        school.evidence(cast);
+        assertThat(notices.noticesFor(cast.learner())).isEmpty();
+        school.practical(
+                cast,
+                register.policy().orElseThrow().checklistsFor(cast.scope()).get(0),
+                StepSeen.Outcome.PROMPTED);
+        assertThat(notices.noticesFor(cast.learner())).singleElement().satisfies(notice -> assertThat(notice.text())
+                .contains("a practical of yours"));
     }
 
     @Test
