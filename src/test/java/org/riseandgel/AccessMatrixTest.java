@@ -31,6 +31,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless.Answer;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.account.TestPeople;
 import org.riseandgel.clearance.Decisions;
 import org.riseandgel.clearance.Leaving;
 import org.riseandgel.clearance.Place;
@@ -72,6 +73,8 @@ class AccessMatrixTest {
             new Substance("Sodium hexafluorosilicate", "16893-85-9", "Supplier A"), Form.DISPERSION, "Foaming room");
 
     private static final String AT_THE_BENCH = "gelling-dose-bench-cup";
+
+    private static final UUID OTHER_COHORT = UUID.fromString("00000000-0000-4000-8000-0000000f0002");
 
     private static final String MENDED = "stick-marks-straight-beaker";
 
@@ -218,6 +221,7 @@ class AccessMatrixTest {
         MATRIX.put("POST /register/settings/people/give", KEEPING);
         MATRIX.put("POST /register/settings/people/end", DECIDING);
         MATRIX.put("POST /register/settings/people/training", DECIDING);
+        MATRIX.put("GET /register/standings.{format}", STAFF);
         MATRIX.put("GET /register/book", STAFF);
         MATRIX.put("POST /register/book/export", KEEPING);
         MATRIX.put("GET /register/book/check", STAFF);
@@ -257,6 +261,15 @@ class AccessMatrixTest {
 
         MATRIX.put("GET /cohorts", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
+        MATRIX.put("GET /cohorts/{cohort}/progress.{format}", TEACHING);
+        MATRIX.put("GET /cohorts/{cohort}/history", TEACHING);
+        MATRIX.put("GET /cohorts/{cohort}/results", TEACHING);
+        MATRIX.put("GET /cohorts/{cohort}/results/export.{format}", TEACHING);
+        MATRIX.put("GET /people/{person}/progress", TEACHING);
+        MATRIX.put("POST /people/{person}/progress/words", TEACHING);
+        MATRIX.put("GET /api/v1/cohorts", TEACHING);
+        MATRIX.put("GET /api/v1/cohorts/{cohort}/progress", TEACHING);
+        MATRIX.put("GET /api/v1/me/progress", APPRENTICES);
         MATRIX.put("GET /people/{person}/answers", TEACHING);
         MATRIX.put("GET /people/{person}/answers/{draw}/{part}", TEACHING);
         MATRIX.put("GET /people/{person}/stages", EnumSet.of(Who.INSTRUCTOR));
@@ -277,6 +290,8 @@ class AccessMatrixTest {
                 "GET /office/cohorts",
                 "POST /office/cohorts",
                 "GET /office/cohorts/{id}",
+                "POST /office/cohorts/{id}/close",
+                "POST /office/cohorts/{id}/open",
                 "POST /office/cohorts/{id}/members",
                 "POST /office/cohorts/{id}/members/remove",
                 "GET /office/old-answers",
@@ -322,9 +337,9 @@ class AccessMatrixTest {
         values.put("{cohort}", one("SELECT cohort_id::text FROM graded_set WHERE id = '" + values.get("{set}") + "'"));
         values.put(
                 "{member}",
-                one("SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND"
-                        + " cohort_id = '"
-                        + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
+                one(
+                        "SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND cohort_id = '"
+                                + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
         values.put("{person}", DemoPeople.BASTIAN.toString());
         values.put("{number}", "1");
         values.put("{table}", "results");
@@ -410,6 +425,69 @@ class AccessMatrixTest {
         assertThat(instructor.get("/people/" + UUID.randomUUID() + "/answers").status())
                 .isEqualTo(404);
         assertThat(SignedIn.as("office").get("/cohorts/" + foreign).status()).isEqualTo(200);
+    }
+
+    /**
+     * An instructor of another cohort against every route that shows or changes the graded sets, results, items or
+     * progress of a cohort or of its people: pages, forms, exports and API. None of it is there.
+     */
+    @Test
+    void anInstructorOfAnotherCohortFindsNoneOfItAnywhere() {
+        Browserless stranger = anInstructorOfAnotherCohort();
+        String before = written();
+        SoftAssertions problems = new SoftAssertions();
+        List<String> routes =
+                MATRIX.keySet().stream().filter(AccessMatrixTest::isOfACohort).toList();
+        assertThat(routes).hasSizeGreaterThan(30);
+        for (String route : routes) {
+            Answer answer = call(Who.INSTRUCTOR, stranger, route);
+            problems.assertThat(answer.status()).as(route).isEqualTo(404);
+        }
+        for (String table : List.of("results", "answers", "items")) {
+            for (String format : List.of("csv", "xlsx")) {
+                String path = "/graded-sets/" + values.get("{set}") + "/export/" + table + "." + format;
+                problems.assertThat(stranger.get(path).status()).as(path).isEqualTo(404);
+            }
+        }
+        for (String list : List.of("/graded-sets", "/cohorts", "/api/v1/cohorts")) {
+            problems.assertThat(stranger.get(list).body())
+                    .as(list)
+                    .doesNotContain(values.get("{set}"))
+                    .doesNotContain(values.get("{cohort}"));
+        }
+        Answer copied = stranger.post(
+                "/graded-sets",
+                Map.of("title", "Taken along", "cohort", OTHER_COHORT.toString(), "from", values.get("{set}")));
+        problems.assertThat(copied.status()).as("lines of a set elsewhere").isEqualTo(404);
+        problems.assertThat(stranger.post("/graded-sets", Map.of("title", "None", "from", "nonsense"))
+                        .status())
+                .isEqualTo(404);
+        problems.assertThat(written()).as("what is written down").isEqualTo(before);
+        problems.assertAll();
+    }
+
+    private static boolean isOfACohort(String route) {
+        String path = route.substring(route.indexOf(' ') + 1);
+        return path.startsWith("/graded-sets/{")
+                || path.startsWith("/cohorts/{")
+                || path.startsWith("/api/v1/cohorts/{")
+                || path.startsWith("/people/{person}/") && !path.contains("/sittings");
+    }
+
+    private Browserless anInstructorOfAnotherCohort() {
+        TestPeople.Added added = TestPeople.settled("instructor");
+        run("INSERT INTO cohort (id, name, created_at) VALUES ('" + OTHER_COHORT
+                + "', 'Of another instructor', now()) ON CONFLICT DO NOTHING");
+        run("INSERT INTO cohort_member (id, cohort_id, person_id, part, joined_at) VALUES ('" + UUID.randomUUID()
+                + "', '" + OTHER_COHORT + "', '" + added.id() + "', 'teaches', now())");
+        return TestPeople.signIn(added);
+    }
+
+    /** How much has been written down about marks, times, words and stages. */
+    private String written() {
+        return one("SELECT concat_ws(' ', (SELECT count(*) FROM graded_extension), (SELECT count(*) FROM"
+                + " graded_mark_change), (SELECT count(*) FROM word_given), (SELECT count(*) FROM stage_opened),"
+                + " (SELECT count(*) FROM graded_set WHERE state = 'WITHDRAWN'))");
     }
 
     @Test

@@ -160,6 +160,12 @@ public class CorrectionDesk {
         if (when != null && when.isAfter(now)) {
             throw RegisterProblem.with("when", "This has not happened yet; give a time that has passed.");
         }
+        if (right instanceof Evidence.ObservationRecorded seen
+                        && !seen.endedAt().equals(when)
+                || right instanceof Evidence.SittingNoted sitting
+                        && !sitting.handedInAt().equals(when)) {
+            throw RegisterProblem.with("when", "Give the instant at which it ended; the line has that time.");
+        }
         problem(by, confirmedBy, wrong, when, right).ifPresent(CorrectionDesk::refuse);
     }
 

@@ -19,9 +19,14 @@ import org.riseandgel.account.People;
 import org.riseandgel.clearance.ledger.Histories;
 import org.riseandgel.clearance.ledger.Ledger;
 import org.riseandgel.clearance.ledger.Verification;
+import org.riseandgel.clearance.rule.Act;
+import org.riseandgel.clearance.rule.Body;
+import org.riseandgel.clearance.rule.ClearanceRule;
 import org.riseandgel.clearance.rule.Decision;
+import org.riseandgel.clearance.rule.Event;
 import org.riseandgel.clearance.rule.Fact;
 import org.riseandgel.clearance.rule.Keeping;
+import org.riseandgel.clearance.rule.Setting;
 import org.riseandgel.platform.sql.Sql;
 
 /**
@@ -31,6 +36,7 @@ import org.riseandgel.platform.sql.Sql;
 @ApplicationScoped
 public class Leaving implements HeldPeople {
     private static final int LEAST_YEARS = 5;
+    private static final String HAS_LEFT = "Has left the school.";
 
     private final Scribe scribe;
     private final Ledger ledger;
@@ -46,7 +52,7 @@ public class Leaving implements HeldPeople {
         this.sql = sql;
     }
 
-    /** The person has left the school on a day; every clearance goes. */
+    /** The person has left the school on a day; every clearance goes, and what the person was qualified for ends. */
     @Transactional
     public void end(UUID actor, UUID person, LocalDate on) {
         scribe.needKeeper(actor);
@@ -57,10 +63,17 @@ public class Leaving implements HeldPeople {
         }
         scribe.write(actor, at, new Keeping.RelationEnded(person, on));
         scribe.write(
-                actor,
-                at,
-                new Decision.Withdrawn(
-                        person, null, actor, false, scribe.note(person, "reason", "Has left the school.")));
+                actor, at, new Decision.Withdrawn(person, null, actor, false, scribe.note(person, "reason", HAS_LEFT)));
+        ClearanceRule rule = new ClearanceRule(scribe.known(person).history());
+        for (Act act : Act.values()) {
+            if (rule.isQualified(person, act, at)) {
+                scribe.write(
+                        actor,
+                        at,
+                        new Setting.QualificationEnded(
+                                person, act, false, actor, scribe.note(person, "reason", HAS_LEFT)));
+            }
+        }
     }
 
     /** Lays a legal hold on somebody's lines, or lifts it. While it lies nothing is erased. */
@@ -194,13 +207,23 @@ public class Leaving implements HeldPeople {
                 .map(policy -> Math.max(LEAST_YEARS, policy.periods().retentionYears()));
     }
 
-    /** The newest line about somebody that is not about their leaving. */
+    /** The newest line about somebody that is not about their leaving; a correction of such a line is one too. */
     private static Optional<Instant> lastOwnLine(Histories.Known known, UUID person) {
-        return known.events().stream()
+        Set<UUID> own = known.events().stream()
                 .filter(event -> event.body().subject().equals(Optional.of(person)))
-                .filter(event -> !(event.body() instanceof Keeping))
-                .map(event -> event.recorded())
+                .map(Event::id)
+                .collect(Collectors.toSet());
+        return known.events().stream()
+                .filter(event -> own.contains(event.id()) && !isAboutLeaving(event.body())
+                        || event.body() instanceof Keeping.Corrected corrected && own.contains(corrected.event()))
+                .map(Event::recorded)
                 .max(Instant::compareTo);
+    }
+
+    private static boolean isAboutLeaving(Body said) {
+        return said instanceof Keeping.RelationEnded
+                || said instanceof Keeping.LegalHold
+                || said instanceof Keeping.Anonymised;
     }
 
     private static Optional<LocalDate> left(Histories.Known known, UUID person, Instant at) {

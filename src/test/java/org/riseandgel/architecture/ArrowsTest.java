@@ -47,7 +47,18 @@ class ArrowsTest {
         arrows.put("sitting", List.of("course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("simulation", List.of("course", "exercise", "core", "platform", "account"));
         arrows.put("clearance", List.of("sitting", "course", "exercise", "core", "platform", "account"));
-        arrows.put("progress", List.of("practice", "course", "exercise", "bench", "core", "platform", "account"));
+        arrows.put(
+                "progress",
+                List.of(
+                        "practice",
+                        "grading",
+                        "clearance",
+                        "course",
+                        "exercise",
+                        "bench",
+                        "core",
+                        "platform",
+                        "account"));
         return arrows;
     }
 

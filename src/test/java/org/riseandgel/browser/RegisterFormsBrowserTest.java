@@ -7,11 +7,19 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.account.Roles;
+import org.riseandgel.clearance.Decisions;
+import org.riseandgel.clearance.Leaving;
+import org.riseandgel.clearance.School;
+import org.riseandgel.clearance.rule.Trigger;
 
 /** The register's forms on a phone, by day and by night, for everybody who fills them in. */
 @QuarkusTest
@@ -32,12 +40,6 @@ class RegisterFormsBrowserTest {
                     "/register/observe/" + DemoPeople.FINTAN + "/" + SCOPE + "/spill-response"),
             "piet",
             List.of(
-                    "/register",
-                    "/register/book",
-                    "/register/book/check",
-                    "/register/book/questions",
-                    "/register/waiting",
-                    "/register/leavers",
                     "/register/settings",
                     "/register/settings/scopes",
                     "/register/settings/sheets",
@@ -49,6 +51,15 @@ class RegisterFormsBrowserTest {
 
     @TestHTTPResource
     String base;
+
+    @Inject
+    School school;
+
+    @Inject
+    Decisions decisions;
+
+    @Inject
+    Leaving leaving;
 
     @Test
     void byDayAndByNight() {
@@ -78,6 +89,32 @@ class RegisterFormsBrowserTest {
             look(esme);
             esme.find("button:has-text('I have seen this')").click();
             assertThat(esme.find(".done").innerText()).contains("you have seen it");
+        }
+    }
+
+    @Test
+    void whatWaitsForASecondPersonAndWhoHasLeft() {
+        UUID learner = school.person(Roles.APPRENTICE);
+        UUID suspended = decisions.suspend(DemoPeople.INSTRUCTOR, learner, null, Trigger.OTHER, "A doubt");
+        UUID appeal = decisions.appeal(learner, suspended, "It was by the sheet");
+        leaving.end(DemoPeople.SAFETY_LEAD, learner, LocalDate.of(2026, 1, 1));
+        try (Visitor piet = Visitor.onPhone(base, ColorScheme.LIGHT).signInAs("piet")) {
+            piet.open("/register/book?kind=training-given");
+            piet.find("a[href^='/register/corrections/']").first().click();
+            look(piet);
+            piet.find("main form button[type=submit]").click();
+            look(piet);
+            assertThat(piet.barriersInTheDark()).isEmpty();
+            piet.find(".error-summary a").first().click();
+            assertThat(piet.page().evaluate("() => document.activeElement.id")).isEqualTo("what");
+            for (String page : List.of("/register/appeals/" + appeal, "/register/leavers/" + learner)) {
+                piet.open(page);
+                look(piet);
+                piet.find("main form button[type=submit]").first().click();
+                look(piet);
+                assertThat(piet.page().title()).startsWith("Error: ");
+            }
+            assertThat(piet.complaints()).isEmpty();
         }
     }
 

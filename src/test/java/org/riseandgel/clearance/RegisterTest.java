@@ -526,6 +526,35 @@ class RegisterTest {
 
     @Test
     @TestTransaction
+    void cr24_aLateCorrectionIsKeptForItsYearsTooAndSoIsWhatItCorrects() {
+        Cast cast = school.cleared(SOME);
+        UUID read = lineOf(cast, "sds-read");
+        UUID shown = lineOf(cast, "ppe-shown");
+        leaving.end(cast.lead(), cast.learner(), today());
+        MutableClock.advance(Duration.ofDays(3 * 366));
+        corrections.correct(cast.lead(), cast.decider(), read, null, null, "Was somebody else");
+        UUID asked = corrections.ask(cast.lead(), shown, null, "Was somebody else");
+        MutableClock.advance(Duration.ofDays(3 * 366));
+        assertThat(leaving.due()).doesNotContain(cast.learner());
+        MutableClock.advance(Duration.ofDays(3 * 366));
+        assertThat(leaving.due()).contains(cast.learner());
+        leaving.purge(cast.lead());
+        assertThat(records.of(cast.learner())).isEmpty();
+        assertThat(records.line(asked)).as("what was asked goes too").isEmpty();
+        assertThat(book.verify().findings()).isEmpty();
+    }
+
+    @Test
+    void cr18_whoLeavesIsQualifiedForNothingAnyMoreAndTakesNobodyAlong() {
+        Cast cast = school.cleared(SOME);
+        assertThat(register.qualified()).anyMatch(one -> one.person().equals(cast.observer()));
+        leaving.end(cast.lead(), cast.observer(), today());
+        assertThat(register.qualified()).noneMatch(one -> one.person().equals(cast.observer()));
+        assertThat(ask(cast, Task.CLEAN).isYes()).isTrue();
+    }
+
+    @Test
+    @TestTransaction
     void cr25_endsAreToldSixtyThirtyAndSevenDaysBefore() {
         Cast cast = school.cleared(SOME);
         LocalDate last = ask(cast, Task.CLEAN).validThrough();

@@ -6,6 +6,8 @@ import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -82,8 +84,9 @@ public class BoardPages {
      * What else the viewer finds in the register.
      *
      * @param waiting how many appeals and corrections wait for a second person
+     * @param moment what an address of the same board at the same moment ends with
      */
-    public record May(boolean decide, boolean keep, int waiting) {}
+    public record May(boolean decide, boolean keep, int waiting, String moment) {}
 
     @CheckedTemplate
     static class Templates {
@@ -113,15 +116,29 @@ public class BoardPages {
         List<Reminders.Ending> endings =
                 past ? List.of() : reminders.on(board, LocalDate.ofInstant(now, settings.zone()));
         return Response.status(problems.isEmpty() ? Response.Status.OK.getStatusCode() : UNPROCESSABLE)
-                .entity(Templates.board(view, endings, may(), when.typed(), knew.typed(), List.copyOf(problems)))
+                .entity(Templates.board(
+                        view,
+                        endings,
+                        may(past ? moment(when, knew) : ""),
+                        when.typed(),
+                        knew.typed(),
+                        List.copyOf(problems)))
                 .build();
     }
 
-    private May may() {
+    private May may(String moment) {
         boolean decide = viewer.isInstructor() || viewer.isSafetyLead();
         return new May(
                 decide,
                 viewer.isSafetyLead() || viewer.isOffice(),
-                decide ? appeals.open().size() + corrections.open().size() : 0);
+                decide ? appeals.open().size() + corrections.open().size() : 0,
+                moment);
+    }
+
+    private static String moment(Moment when, Moment knew) {
+        return "?at=%s&known=%s"
+                .formatted(
+                        URLEncoder.encode(when.typed(), StandardCharsets.UTF_8),
+                        URLEncoder.encode(knew.typed(), StandardCharsets.UTF_8));
     }
 }

@@ -149,6 +149,27 @@ class RegisterPagesTest {
     }
 
     @Test
+    void cr05_theBoardLeavesAsATableWithEveryMarkAndItsMoment() {
+        Browserless office = SignedIn.as("office");
+        String address =
+                office.get("/register").page().select("a[download]").first().attr("href");
+        String table = office.get(address).body();
+        assertThat(table.lines().filter(line -> line.contains("Ines Calloway") && line.contains("Foaming room")))
+                .singleElement()
+                .satisfies(line -> assertThat(line).contains(",cleared,", "single-instructor decision"));
+        assertThat(table.lines().filter(line -> line.contains("Celeste Marrow") && line.contains("Foaming room")))
+                .singleElement()
+                .satisfies(line -> assertThat(line).contains("not cleared", "suspended"));
+        Document past = office.get("/register?at=2001-01-01T00:00&known=2001-01-01T00:00")
+                .page();
+        String then =
+                office.get(past.select("a[download]").first().attr("href")).body();
+        assertThat(then.lines()).hasSize(1);
+        assertThat(office.get("/register/standings.csv?at=yesterday").status()).isBetween(400, 422);
+        assertThat(office.get("/register/standings.pdf").status()).isEqualTo(404);
+    }
+
+    @Test
     void cr21_everybodyReadsTheOwnRecordTakesItAlongAndMayAppeal() {
         Browserless celeste = SignedIn.asPerson(DemoPeople.CELESTE);
         Document mine = celeste.get("/register/mine").page();
