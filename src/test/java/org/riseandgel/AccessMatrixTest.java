@@ -15,6 +15,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -30,9 +31,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless.Answer;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.account.TestPeople;
+import org.riseandgel.clearance.Decisions;
+import org.riseandgel.clearance.Leaving;
 import org.riseandgel.clearance.Place;
+import org.riseandgel.clearance.School;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.Substance;
+import org.riseandgel.clearance.rule.Trigger;
 import org.riseandgel.course.CourseContent;
 
 /**
@@ -65,6 +71,10 @@ class AccessMatrixTest {
 
     private static final Place DOOR = new Place(
             new Substance("Sodium hexafluorosilicate", "16893-85-9", "Supplier A"), Form.DISPERSION, "Foaming room");
+
+    private static final String AT_THE_BENCH = "gelling-dose-bench-cup";
+
+    private static final UUID OTHER_COHORT = UUID.fromString("00000000-0000-4000-8000-0000000f0002");
 
     private static final String MENDED = "stick-marks-straight-beaker";
 
@@ -131,9 +141,17 @@ class AccessMatrixTest {
         MATRIX.put("GET /practice/confidence", LEARNING);
         MATRIX.put("GET /practice/mixed", LEARNING);
         MATRIX.put("POST /practice/mixed", LEARNING);
+        MATRIX.put("GET /practice/at-the-bench/{exercise}", LEARNING);
+        MATRIX.put("POST /practice/at-the-bench/{exercise}/begin", LEARNING);
         MATRIX.put("GET /practice/examples/{exercise}", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/look-up", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/seen", LEARNING);
+        MATRIX.put("GET /simulations", LEARNING);
+        MATRIX.put("GET /simulations/{simulation}", LEARNING);
+        MATRIX.put("POST /simulations/{simulation}/begin", LEARNING);
+        MATRIX.put("GET /simulations/runs/{run}", LEARNING);
+        MATRIX.put("POST /simulations/runs/{run}/choose", LEARNING);
+        MATRIX.put("POST /simulations/runs/{run}/go-on", LEARNING);
 
         MATRIX.put("GET /set-work", APPRENTICES);
         MATRIX.put("GET /set-work/{set}", APPRENTICES);
@@ -203,6 +221,26 @@ class AccessMatrixTest {
         MATRIX.put("POST /register/settings/people/give", KEEPING);
         MATRIX.put("POST /register/settings/people/end", DECIDING);
         MATRIX.put("POST /register/settings/people/training", DECIDING);
+        MATRIX.put("GET /register/standings.{format}", STAFF);
+        MATRIX.put("GET /register/book", STAFF);
+        MATRIX.put("POST /register/book/export", KEEPING);
+        MATRIX.put("GET /register/book/check", STAFF);
+        MATRIX.put("POST /register/book/check/now", STAFF);
+        MATRIX.put("POST /register/book/check/file", STAFF);
+        MATRIX.put("GET /register/book/questions", STAFF);
+        MATRIX.put("GET /register/waiting", DECIDING);
+        MATRIX.put("GET /register/appeals/{appeal}", DECIDING);
+        MATRIX.put("POST /register/appeals/{appeal}", DECIDING);
+        MATRIX.put("GET /register/corrections/{line}", DECIDING);
+        MATRIX.put("POST /register/corrections/{line}", DECIDING);
+        MATRIX.put("POST /register/corrections/{line}/confirm", DECIDING);
+        MATRIX.put("POST /register/corrections/{line}/decline", DECIDING);
+        MATRIX.put("GET /register/leavers", KEEPING);
+        MATRIX.put("POST /register/leavers", KEEPING);
+        MATRIX.put("POST /register/leavers/purge", LEADING);
+        MATRIX.put("GET /register/leavers/{person}", KEEPING);
+        MATRIX.put("POST /register/leavers/{person}/anonymise", KEEPING);
+        MATRIX.put("POST /register/leavers/{person}/hold", LEADING);
         MATRIX.put("GET /register/evidence/{person}", DECIDING);
         MATRIX.put("GET /register/evidence/{person}/{what}", DECIDING);
         MATRIX.put("POST /register/evidence/{person}/{what}", DECIDING);
@@ -213,6 +251,9 @@ class AccessMatrixTest {
         MATRIX.put("POST /register/people/{person}/{scope}/reinstate", DECIDING);
         MATRIX.put("POST /register/people/{person}/{scope}/suspend", DECIDING);
         MATRIX.put("POST /register/people/{person}/{scope}/withdraw", DECIDING);
+        MATRIX.put("GET /register/paper", SIGNED_IN);
+        MATRIX.put("GET /register/paper/{form}", SIGNED_IN);
+        MATRIX.put("GET /register/paper/practicals/{checklist}", SIGNED_IN);
         MATRIX.put("GET /door", STAFF);
         MATRIX.put("GET /door/{place}", STAFF);
         MATRIX.put("GET /door/{place}/list", STAFF);
@@ -220,6 +261,15 @@ class AccessMatrixTest {
 
         MATRIX.put("GET /cohorts", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
+        MATRIX.put("GET /cohorts/{cohort}/progress.{format}", TEACHING);
+        MATRIX.put("GET /cohorts/{cohort}/history", TEACHING);
+        MATRIX.put("GET /cohorts/{cohort}/results", TEACHING);
+        MATRIX.put("GET /cohorts/{cohort}/results/export.{format}", TEACHING);
+        MATRIX.put("GET /people/{person}/progress", TEACHING);
+        MATRIX.put("POST /people/{person}/progress/words", TEACHING);
+        MATRIX.put("GET /api/v1/cohorts", TEACHING);
+        MATRIX.put("GET /api/v1/cohorts/{cohort}/progress", TEACHING);
+        MATRIX.put("GET /api/v1/me/progress", APPRENTICES);
         MATRIX.put("GET /people/{person}/answers", TEACHING);
         MATRIX.put("GET /people/{person}/answers/{draw}/{part}", TEACHING);
         MATRIX.put("GET /people/{person}/stages", EnumSet.of(Who.INSTRUCTOR));
@@ -240,8 +290,12 @@ class AccessMatrixTest {
                 "GET /office/cohorts",
                 "POST /office/cohorts",
                 "GET /office/cohorts/{id}",
+                "POST /office/cohorts/{id}/close",
+                "POST /office/cohorts/{id}/open",
                 "POST /office/cohorts/{id}/members",
                 "POST /office/cohorts/{id}/members/remove",
+                "GET /office/old-answers",
+                "POST /office/old-answers",
                 "GET /office/demo",
                 "POST /office/demo/erase")) {
             MATRIX.put(route, OFFICE);
@@ -253,6 +307,18 @@ class AccessMatrixTest {
 
     @Inject
     CourseContent content;
+
+    @Inject
+    School school;
+
+    @Inject
+    Decisions decisions;
+
+    @Inject
+    Leaving leaving;
+
+    private UUID leaver;
+    private String appeal;
 
     private final Map<String, String> values = new HashMap<>();
 
@@ -271,20 +337,22 @@ class AccessMatrixTest {
         values.put("{cohort}", one("SELECT cohort_id::text FROM graded_set WHERE id = '" + values.get("{set}") + "'"));
         values.put(
                 "{member}",
-                one("SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND"
-                        + " cohort_id = '"
-                        + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
+                one(
+                        "SELECT person_id::text FROM cohort_member WHERE part = 'learns' AND left_at IS NULL AND cohort_id = '"
+                                + values.get("{cohort}") + "' ORDER BY 1 DESC LIMIT 1"));
         values.put("{person}", DemoPeople.BASTIAN.toString());
         values.put("{number}", "1");
         values.put("{table}", "results");
         values.put("{format}", "csv");
         values.put("{part}", "1");
         values.put("{check}", "whipping-check");
+        values.put("{simulation}", "spill");
         values.put("{secret}", "a".repeat(43));
         values.put("{scope}", "00000000-0000-4000-8000-0000000000c9");
         values.put("{place}", DOOR.id().toString());
         values.put("{what}", "training");
         values.put("{checklist}", "spill-response");
+        values.put("{form}", "suspension");
         values.put("{revision}", "00000000-0000-4000-8000-0000000000d3");
     }
 
@@ -307,6 +375,7 @@ class AccessMatrixTest {
             Browserless visitor = visitor(who);
             values.put("{draw}", who == Who.NOBODY ? anyDraw() : drawFor(who, visitor));
             values.put("{sitting}", sittingFor(who, visitor));
+            values.put("{run}", runFor(who, visitor));
             for (Map.Entry<String, Set<Who>> rule : MATRIX.entrySet()) {
                 Answer answer = call(who, visitor, rule.getKey());
                 judge(problems, who, rule.getKey(), rule.getValue().contains(who), answer);
@@ -358,6 +427,69 @@ class AccessMatrixTest {
         assertThat(SignedIn.as("office").get("/cohorts/" + foreign).status()).isEqualTo(200);
     }
 
+    /**
+     * An instructor of another cohort against every route that shows or changes the graded sets, results, items or
+     * progress of a cohort or of its people: pages, forms, exports and API. None of it is there.
+     */
+    @Test
+    void anInstructorOfAnotherCohortFindsNoneOfItAnywhere() {
+        Browserless stranger = anInstructorOfAnotherCohort();
+        String before = written();
+        SoftAssertions problems = new SoftAssertions();
+        List<String> routes =
+                MATRIX.keySet().stream().filter(AccessMatrixTest::isOfACohort).toList();
+        assertThat(routes).hasSizeGreaterThan(30);
+        for (String route : routes) {
+            Answer answer = call(Who.INSTRUCTOR, stranger, route);
+            problems.assertThat(answer.status()).as(route).isEqualTo(404);
+        }
+        for (String table : List.of("results", "answers", "items")) {
+            for (String format : List.of("csv", "xlsx")) {
+                String path = "/graded-sets/" + values.get("{set}") + "/export/" + table + "." + format;
+                problems.assertThat(stranger.get(path).status()).as(path).isEqualTo(404);
+            }
+        }
+        for (String list : List.of("/graded-sets", "/cohorts", "/api/v1/cohorts")) {
+            problems.assertThat(stranger.get(list).body())
+                    .as(list)
+                    .doesNotContain(values.get("{set}"))
+                    .doesNotContain(values.get("{cohort}"));
+        }
+        Answer copied = stranger.post(
+                "/graded-sets",
+                Map.of("title", "Taken along", "cohort", OTHER_COHORT.toString(), "from", values.get("{set}")));
+        problems.assertThat(copied.status()).as("lines of a set elsewhere").isEqualTo(404);
+        problems.assertThat(stranger.post("/graded-sets", Map.of("title", "None", "from", "nonsense"))
+                        .status())
+                .isEqualTo(404);
+        problems.assertThat(written()).as("what is written down").isEqualTo(before);
+        problems.assertAll();
+    }
+
+    private static boolean isOfACohort(String route) {
+        String path = route.substring(route.indexOf(' ') + 1);
+        return path.startsWith("/graded-sets/{")
+                || path.startsWith("/cohorts/{")
+                || path.startsWith("/api/v1/cohorts/{")
+                || path.startsWith("/people/{person}/") && !path.contains("/sittings");
+    }
+
+    private Browserless anInstructorOfAnotherCohort() {
+        TestPeople.Added added = TestPeople.settled("instructor");
+        run("INSERT INTO cohort (id, name, created_at) VALUES ('" + OTHER_COHORT
+                + "', 'Of another instructor', now()) ON CONFLICT DO NOTHING");
+        run("INSERT INTO cohort_member (id, cohort_id, person_id, part, joined_at) VALUES ('" + UUID.randomUUID()
+                + "', '" + OTHER_COHORT + "', '" + added.id() + "', 'teaches', now())");
+        return TestPeople.signIn(added);
+    }
+
+    /** How much has been written down about marks, times, words and stages. */
+    private String written() {
+        return one("SELECT concat_ws(' ', (SELECT count(*) FROM graded_extension), (SELECT count(*) FROM"
+                + " graded_mark_change), (SELECT count(*) FROM word_given), (SELECT count(*) FROM stage_opened),"
+                + " (SELECT count(*) FROM graded_set WHERE state = 'WITHDRAWN'))");
+    }
+
     @Test
     void nobodyEndsAnotherPersonsSignIn() {
         SignedIn.asPerson(DemoPeople.ESME);
@@ -407,6 +539,12 @@ class AccessMatrixTest {
         } else if (path.endsWith("/sittings/{sitting}") && path.startsWith("/people")) {
             path = "/people/" + DemoPeople.DARIUS + "/sittings/" + handedIn(DemoPeople.DARIUS);
         }
+        if (path.startsWith("/register/")) {
+            path = path.replace("/leavers/{person}", "/leavers/" + somebodyWhoLeft())
+                    .replace("{appeal}", anAppeal())
+                    .replace("{line}", one("SELECT id::text FROM register_event WHERE kind = 'granted' LIMIT 1"));
+        }
+        path = path.replace("/at-the-bench/{exercise}", "/at-the-bench/" + AT_THE_BENCH);
         if (path.contains("/judge-again/")) {
             String job = mendedJob();
             path = path.replace("{job}", job)
@@ -431,7 +569,8 @@ class AccessMatrixTest {
                 Map.of("part", path.contains("/office/") ? "learns" : "1", "person", values.get("{member}"));
         boolean withFile = route.contains("/import")
                 || route.endsWith("-mesh")
-                || route.endsWith("POST /register/settings/sheets");
+                || route.endsWith("POST /register/settings/sheets")
+                || route.endsWith("/register/book/check/file");
         return withFile ? visitor.postMultipart(path, fields) : visitor.post(path, fields);
     }
 
@@ -441,6 +580,22 @@ class AccessMatrixTest {
 
     private static String role(Who who) {
         return who.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+
+    /** Somebody who left and about whom an appeal waits; made once. */
+    private String somebodyWhoLeft() {
+        if (leaver == null) {
+            leaver = school.person("apprentice");
+            UUID suspended = decisions.suspend(DemoPeople.INSTRUCTOR, leaver, null, Trigger.OTHER, "For the matrix");
+            appeal = decisions.appeal(leaver, suspended, "For the matrix").toString();
+            leaving.end(DemoPeople.SAFETY_LEAD, leaver, LocalDate.of(2026, 1, 1));
+        }
+        return leaver.toString();
+    }
+
+    private String anAppeal() {
+        somebodyWhoLeft();
+        return appeal;
     }
 
     /** A draw of this person's own, where the role may draw; somebody's otherwise. */
@@ -458,6 +613,13 @@ class AccessMatrixTest {
         return SITTING.contains(who)
                 ? visitor.post("/checks/whipping-check/begin").location().split("/")[2]
                 : handedIn(DemoPeople.DARIUS);
+    }
+
+    /** A run of this person's own, where the role may play; somebody's otherwise. */
+    private String runFor(Who who, Browserless visitor) {
+        return LEARNING.contains(who)
+                ? visitor.post("/simulations/weigh-out/begin").location().replaceAll(".*/", "")
+                : one("SELECT id::text FROM simulation_run LIMIT 1");
     }
 
     private String handedIn(UUID person) {

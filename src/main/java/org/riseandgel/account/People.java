@@ -3,6 +3,7 @@ package org.riseandgel.account;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.TypedQuery;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -22,6 +23,24 @@ public class People {
                    cast((select count(*) from CohortMemberEntity l
                          where l.cohortId = c.id and l.part = 'learns' and l.leftAt is null) as Integer)
             from CohortEntity c
+            """;
+
+    private static final String MEMBERSHIPS =
+            """
+            select c.id, c.name, p.id, p.displayName, m.joinedAt, m.leftAt
+            from CohortMemberEntity m join CohortEntity c on c.id = m.cohortId join PersonEntity p on p.id = m.personId
+            where\s""";
+
+    private static final String LEARNERS_SEEN =
+            """
+            select c.name, p.id, p.displayName, p.signInName
+            from CohortEntity c
+            left join CohortMemberEntity m on m.cohortId = c.id and m.part = 'learns' and m.leftAt is null
+            left join PersonEntity p on p.id = m.personId and p.disabledAt is null
+            where c.id = :cohort and (:office = true or c.closedAt is null and exists (
+                select 1 from CohortMemberEntity t
+                where t.cohortId = c.id and t.personId = :asker and t.part = 'teaches' and t.leftAt is null))
+            order by lower(p.displayName), p.id
             """;
 
     private final PersonRepository persons;
@@ -44,6 +63,11 @@ public class People {
         return persons.bySignInNames(List.of(SignInName.normal(name))).stream()
                 .map(People::view)
                 .findFirst();
+    }
+
+    /** Those in whose name or sign-in name a text stands, at most so many. */
+    public List<UUID> named(String text, int most) {
+        return persons.search(text, "", "", most).stream().map(PersonEntity::id).toList();
     }
 
     /** The display names of some people; whom the school does not know is left out. */
@@ -96,6 +120,54 @@ public class People {
     /** Those who learn in a cohort now, by name; disabled people are left out. */
     public List<PersonView> learnersOf(UUID cohort) {
         return persons.learnersOf(cohort).stream().map(People::view).toList();
+    }
+
+    /** Somebody who learns in a cohort, as a board needs them. */
+    public record Learner(UUID id, String displayName, String signInName) {}
+
+    /** A cohort with those who learn in it now, by name; disabled people are left out. */
+    public record CohortLearners(CohortView cohort, List<Learner> learners) {}
+
+    /**
+     * A cohort with its learners in one statement, for whoever may see it: an instructor who teaches it now and the
+     * office, which also sees cohorts that were closed. Empty for anybody else.
+     */
+    public Optional<CohortLearners> learnersSeenBy(UUID asker, boolean office, UUID cohort) {
+        List<Object[]> rows = entities.createQuery(LEARNERS_SEEN, Object[].class)
+                .setParameter("cohort", cohort)
+                .setParameter("asker", asker)
+                .setParameter("office", office)
+                .getResultList();
+        List<Learner> learners = rows.stream()
+                .filter(row -> row[1] != null)
+                .map(row -> new Learner((UUID) row[1], (String) row[2], (String) row[3]))
+                .toList();
+        return rows.stream()
+                .findFirst()
+                .map(row -> new CohortLearners(new CohortView(cohort, (String) row[0], learners.size()), learners));
+    }
+
+    /**
+     * A span of time in which somebody learned in a cohort.
+     *
+     * @param until when it ended; null while it lasts
+     */
+    public record Membership(UUID cohort, String cohortName, UUID person, String name, Instant from, Instant until) {}
+
+    /** Everybody who learns or learned in a cohort, span by span, by name. */
+    public List<Membership> learnedIn(UUID cohort) {
+        return memberships("c.id = :id", cohort, "lower(p.displayName), p.id, m.joinedAt");
+    }
+
+    /** The cohorts in which somebody learns or learned, the latest span first. */
+    public List<Membership> cohortsOverTime(UUID person) {
+        return memberships("p.id = :id", person, "m.joinedAt desc, lower(c.name)");
+    }
+
+    private List<Membership> memberships(String which, UUID id, String order) {
+        return entities.createQuery(MEMBERSHIPS + which + " and m.part = 'learns' order by " + order, Membership.class)
+                .setParameter("id", id)
+                .getResultList();
     }
 
     /** Whether this person teaches a cohort in which the other one learns now. */

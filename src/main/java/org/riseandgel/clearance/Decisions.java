@@ -87,12 +87,22 @@ public class Decisions {
     /** Suspends at once; one instructor or safety lead is enough. */
     @Transactional
     public UUID suspend(UUID actor, UUID person, UUID scope, Trigger trigger, String reason) {
+        return suspend(actor, person, scope, trigger, reason, null);
+    }
+
+    /**
+     * Suspends from a moment on that has passed, as when it was signed on paper first.
+     *
+     * @param since when it began; null for now
+     */
+    @Transactional
+    public UUID suspend(UUID actor, UUID person, UUID scope, Trigger trigger, String reason, Instant since) {
         scribe.needStaff(actor);
         scribe.needPerson(person, "person");
         if (trigger == null) {
             throw RegisterProblem.with("trigger", "Choose what it is about.");
         }
-        Instant at = scribe.now();
+        Instant at = scribe.happened(since, "since");
         if (scope != null) {
             EvidenceDesk.needScope(scribe.known(person), scope);
         }

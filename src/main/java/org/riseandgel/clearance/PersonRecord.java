@@ -3,16 +3,23 @@ package org.riseandgel.clearance;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.riseandgel.account.People;
 import org.riseandgel.clearance.ledger.EventText;
 import org.riseandgel.clearance.ledger.Histories;
+import org.riseandgel.clearance.ledger.Ledger;
+import org.riseandgel.clearance.ledger.Line;
 import org.riseandgel.clearance.ledger.Notes;
 import org.riseandgel.clearance.rule.Body;
 import org.riseandgel.clearance.rule.Decision;
@@ -22,12 +29,20 @@ import org.riseandgel.clearance.rule.Keeping;
 /** The lines of the register as people read them, with names and free texts put back in. */
 @ApplicationScoped
 public class PersonRecord {
+    /** The kind of a line whose content was erased after the school's years. */
+    public static final String ERASED = "erased";
+
+    /** The kind of a line that does not match its hashes or cannot be read. */
+    public static final String UNREADABLE = "unreadable";
+
     private final Scribe scribe;
+    private final Ledger ledger;
     private final Notes notes;
     private final People people;
 
-    PersonRecord(Scribe scribe, Notes notes, People people) {
+    PersonRecord(Scribe scribe, Ledger ledger, Notes notes, People people) {
         this.scribe = scribe;
+        this.ledger = ledger;
         this.notes = notes;
         this.people = people;
     }
@@ -38,6 +53,7 @@ public class PersonRecord {
      * @param kind such as {@code training-given}
      * @param text all that the line says, as it stands in the register
      * @param recordedBy who wrote it down; null when the program did
+     * @param said what it says; null when it was erased or cannot be read
      * @param names the people whom the line names
      * @param notes the free texts of the line that are still there
      * @param corrected whether a later line corrects it
@@ -71,47 +87,76 @@ public class PersonRecord {
     }
 
     /**
-     * The lines of the whole register, newest first.
+     * The lines of the whole register, newest first; also those that were erased or cannot be read.
      *
-     * @param person only those about somebody; null for all
-     * @param kind only those of a kind; null for all
+     * @param sought which ones
+     * @param most no more than so many
      */
-    public List<RecordLine> search(UUID person, String kind, int most, long before) {
-        List<Event> events = scribe.all().events();
-        return lines(
-                        events,
-                        event -> (person == null || event.body().subject().equals(Optional.of(person)))
-                                && (kind == null || EventText.kind(event.body()).equals(kind))
-                                && (before <= 0 || event.number() < before))
-                .stream()
-                .limit(most)
+    public List<RecordLine> search(Ledger.Sought sought, int most) {
+        List<Line> lines = ledger.search(sought, most);
+        Map<UUID, Event> events = new LinkedHashMap<>();
+        Histories.events(lines).forEach(event -> events.put(event.id(), event));
+        Map<UUID, RecordLine> read = views(events.values(), ledger.correctedAmong(events.keySet())).stream()
+                .collect(Collectors.toMap(RecordLine::id, view -> view));
+        return lines.stream()
+                .map(line -> read.getOrDefault(line.id(), unread(line)))
                 .toList();
     }
 
-    private List<RecordLine> lines(List<Event> events, java.util.function.Predicate<Event> which) {
+    /** The lines of one kind about somebody, or about everybody with null. */
+    public List<RecordLine> search(UUID person, String kind, int most, long before) {
+        return search(
+                new Ledger.Sought(
+                        person == null ? null : Set.of(person), null, kind, null, null, null, Math.max(0, before)),
+                most);
+    }
+
+    /** The line with this id. */
+    public Optional<RecordLine> line(UUID id) {
+        return views(Histories.events(ledger.lines(Set.of(id))), ledger.correctedAmong(Set.of(id))).stream()
+                .findFirst();
+    }
+
+    private List<RecordLine> lines(List<Event> events, Predicate<Event> which) {
         Set<UUID> corrected = new HashSet<>();
+        events.stream()
+                .map(Event::body)
+                .filter(Keeping.Corrected.class::isInstance)
+                .forEach(said -> corrected.add(((Keeping.Corrected) said).event()));
+        return views(events.stream().filter(which).toList(), corrected);
+    }
+
+    private List<RecordLine> views(Collection<Event> events, Set<UUID> corrected) {
         Set<UUID> ids = new HashSet<>();
-        List<Event> chosen = new ArrayList<>();
-        for (Event event : events) {
-            if (event.body() instanceof Keeping.Corrected correction) {
-                corrected.add(correction.event());
-            }
-            if (which.test(event)) {
-                chosen.add(event);
-                ids.addAll(idsIn(event));
-            }
-        }
+        events.forEach(event -> ids.addAll(idsIn(event)));
         Map<UUID, String> names = people.names(ids);
         Map<UUID, String> texts = notes.texts(ids);
-        return chosen.stream()
+        return events.stream()
                 .sorted(Comparator.comparingLong(Event::number).reversed())
                 .map(event -> line(event, names, texts, corrected.contains(event.id())))
                 .toList();
     }
 
+    /** A line whose content is not there any more, or does not match its hashes. */
+    private static RecordLine unread(Line line) {
+        return new RecordLine(
+                line.number(),
+                line.id(),
+                line.isPurged() ? ERASED : UNREADABLE,
+                line.recorded(),
+                line.recorded(),
+                null,
+                null,
+                "",
+                Map.of(),
+                List.of(),
+                false,
+                false);
+    }
+
     private static RecordLine line(Event event, Map<UUID, String> names, Map<UUID, String> texts, boolean corrected) {
         Set<UUID> ids = idsIn(event);
-        Map<UUID, String> own = new java.util.LinkedHashMap<>();
+        Map<UUID, String> own = new LinkedHashMap<>();
         List<String> words = new ArrayList<>();
         for (UUID id : ids) {
             if (names.containsKey(id)) {
@@ -143,7 +188,7 @@ public class PersonRecord {
 
     /** Every id that stands in a line: of people, notes and other lines. */
     private static Set<UUID> idsIn(Event event) {
-        Set<UUID> ids = new java.util.LinkedHashSet<>(EventText.ids(event.body()));
+        Set<UUID> ids = new LinkedHashSet<>(EventText.ids(event.body()));
         if (event.recordedBy() != null) {
             ids.add(event.recordedBy());
         }

@@ -25,6 +25,7 @@ import org.riseandgel.clearance.rule.Need;
 import org.riseandgel.clearance.rule.Policy;
 import org.riseandgel.clearance.rule.Proposal;
 import org.riseandgel.clearance.rule.Question;
+import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Scope;
 import org.riseandgel.clearance.rule.Setting;
 import org.riseandgel.clearance.rule.Standing;
@@ -157,6 +158,36 @@ public class Register {
                                 row.standing(),
                                 row.standing().validThrough())))
                 .toList();
+    }
+
+    /**
+     * What will stand against a clearance if nothing happens before.
+     *
+     * @param lastDay the last day on which it still holds
+     * @param reason what stands against it after that day
+     */
+    public record Coming(UUID person, Scope scope, LocalDate lastDay, Reason reason) {}
+
+    /** What comes next against what somebody may do now, scope by scope. */
+    public List<Coming> coming(UUID person) {
+        Instant now = scribe.latest();
+        History history = scribe.known(person).history();
+        ClearanceRule rule = new ClearanceRule(history);
+        List<Coming> coming = new ArrayList<>();
+        for (Scope scope : history.openScopes(now)) {
+            if (history.grant(person, scope.id(), now).isPresent()) {
+                List<ClearanceRule.Piece> pieces = rule.timeline(Question.about(person, scope), now);
+                if (pieces.size() > 1 && pieces.get(0).standing().status() != Status.NOT_CLEARED) {
+                    ClearanceRule.Piece next = pieces.get(1);
+                    next.standing()
+                            .firstReason()
+                            .map(reason -> new Coming(
+                                    person, scope, history.days().of(next.from().minusNanos(1)), reason))
+                            .ifPresent(coming::add);
+                }
+            }
+        }
+        return coming;
     }
 
     /** The scopes in use now. */

@@ -103,15 +103,35 @@ public class RegisterBook {
     }
 
     /** A question that was asked at a door. */
-    public record Asked(Instant at, UUID askedBy, UUID person, UUID place, String task, String status, String reason) {}
+    public record Asked(
+            long number,
+            Instant at,
+            UUID askedBy,
+            UUID person,
+            UUID place,
+            String task,
+            String status,
+            String reason) {}
 
     /** The questions about somebody, newest first. */
     public List<Asked> asked(UUID person, int most) {
+        return asked(person, 0, most);
+    }
+
+    /**
+     * The questions, newest first.
+     *
+     * @param person only those about somebody; null for all
+     * @param before only those with a smaller number; 0 for all
+     */
+    public List<Asked> asked(UUID person, long before, int most) {
         return sql.list(
                 """
-                SELECT at, asked_by, person_id, place_id, task, status, reason
-                FROM register_check WHERE person_id = ? ORDER BY at DESC, id DESC LIMIT ?""",
+                SELECT id, at, asked_by, person_id, place_id, task, status, reason FROM register_check
+                WHERE (?::uuid IS NULL OR person_id = ?::uuid) AND (? <= 0 OR id < ?)
+                ORDER BY id DESC LIMIT ?""",
                 row -> new Asked(
+                        row.longNumber("id"),
                         row.instant("at"),
                         row.uuid("asked_by"),
                         row.uuid("person_id"),
@@ -120,6 +140,9 @@ public class RegisterBook {
                         row.text("status"),
                         row.text("reason")),
                 person,
+                person,
+                before,
+                before,
                 most);
     }
 

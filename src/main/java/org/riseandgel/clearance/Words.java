@@ -50,6 +50,19 @@ public final class Words {
         };
     }
 
+    /** What has to be done so that a reason does not come to stand. */
+    public static String ahead(Reason reason) {
+        return switch (reason) {
+            case SDS_DELTA_OVERDUE -> "have the training on the changed safety data sheet.";
+            case DELTA_OVERDUE -> "have the additional training that is asked for, or do the work before.";
+            case RENEWAL_OVERDUE -> "renew it, since the policy changed.";
+            case RESPIRATOR_LAPSED -> "renew the fit test or the training on the respirator.";
+            case SUPERVISOR_NOT_CLEARED -> "the supervisor's own clearance ends and has to be renewed.";
+            case UNDER_18, AGE_UNKNOWN -> "the permission to learn under a supervisor ends.";
+            default -> of(reason);
+        };
+    }
+
     /** A precondition as the decision page names it. */
     public static String of(Need need) {
         return switch (need) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.riseandgel.exercise.ExerciseLibrary;
 
 /**
- * The whole content at one moment: the course, its lessons in reading order, the exercises, the checks, the words of the
+ * The whole content at one moment: the course, its lessons in reading order, the exercises, the checks, the simulations, the words of the
  * trade, and what a search looks through. Never changes.
  */
 public record Content(
@@ -16,16 +16,32 @@ public record Content(
         Map<LessonKey, Lesson> lessons,
         ExerciseLibrary exercises,
         List<Check> checks,
+        List<Simulation> simulations,
         Glossary glossary,
         LessonSearch search) {
     public Content {
         lessons = Collections.unmodifiableMap(new LinkedHashMap<>(lessons));
         checks = List.copyOf(checks);
+        simulations = List.copyOf(simulations);
     }
 
     /** The check of that id. */
     public Optional<Check> check(String id) {
         return checks.stream().filter(check -> check.id().equals(id)).findFirst();
+    }
+
+    /** The simulation of that id. */
+    public Optional<Simulation> simulation(String id) {
+        return simulations.stream()
+                .filter(simulation -> simulation.id().equals(id))
+                .findFirst();
+    }
+
+    /** The simulations of a skill. */
+    public List<Simulation> simulationsOf(String skill) {
+        return simulations.stream()
+                .filter(simulation -> simulation.skill().equals(skill))
+                .toList();
     }
 
     /** The lesson of that name in that stage. */

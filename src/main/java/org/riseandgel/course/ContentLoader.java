@@ -61,7 +61,8 @@ final class ContentLoader {
         lessons.values().forEach(lesson -> lesson.body().explain(glossary));
         ExerciseLibrary.Loaded exercises = exercises(course);
         List<Check> checks = checks(course, exercises.library());
-        Content content = new Content(course, lessons, exercises.library(), checks, glossary, LessonSearch.of(lessons));
+        Content content = new Content(
+                course, lessons, exercises.library(), checks, simulations(course), glossary, LessonSearch.of(lessons));
         return new Loaded(content, problems(exercises.problems()));
     }
 
@@ -179,6 +180,17 @@ final class ContentLoader {
                 .findFirst()
                 .map(file -> ChecksParser.parse(file.text(), skills, library, report(file.path())))
                 .orElse(List.of());
+    }
+
+    /** A course may have no simulations. */
+    private List<Simulation> simulations(Course course) {
+        List<String> skills = course.skills().stream().map(Skill::id).toList();
+        Set<String> seen = new HashSet<>();
+        return files.files().stream()
+                .filter(file -> SimulationsParser.reads(file.path()))
+                .sorted(Comparator.comparing(ContentFile::path))
+                .flatMap(file -> SimulationsParser.parse(file.text(), skills, seen, report(file.path())).stream())
+                .toList();
     }
 
     private Problems report(String file) {

@@ -13,6 +13,7 @@ public record CourseView(List<StageLine> stages, boolean showsRead, int problems
             String summary,
             List<LessonLine> lessons,
             List<SkillLine> skills,
+            List<SimulationLine> simulations,
             StageGate gate) {
         public boolean isWritten() {
             return !lessons.isEmpty();
@@ -29,6 +30,9 @@ public record CourseView(List<StageLine> stages, boolean showsRead, int problems
 
     /** A skill in a list. */
     public record SkillLine(String id, String title, String about) {}
+
+    /** A simulation in a list. */
+    public record SimulationLine(String id, String title, int minutes) {}
 
     /** A page of the bench. */
     public record SheetLine(String title, String address) {}

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.riseandgel.account.Viewer;
 import org.riseandgel.course.CourseView.LessonLine;
 import org.riseandgel.course.CourseView.SheetLine;
+import org.riseandgel.course.CourseView.SimulationLine;
 import org.riseandgel.course.CourseView.SkillLine;
 import org.riseandgel.course.CourseView.StageLine;
 import org.riseandgel.platform.school.School;
@@ -124,7 +125,15 @@ public class CourseViews {
                 stage.summary(),
                 lessons,
                 skills,
+                simulations(now, skills),
                 doors.getOrDefault(stage.id(), StageGate.open(stage.id())));
+    }
+
+    private static List<SimulationLine> simulations(Content now, List<SkillLine> skills) {
+        return skills.stream()
+                .flatMap(skill -> now.simulationsOf(skill.id()).stream())
+                .map(one -> new SimulationLine(one.id(), one.title(), one.minutes()))
+                .toList();
     }
 
     private static LessonLine line(Lesson lesson, Set<String> done) {

@@ -1,12 +1,8 @@
 package org.riseandgel.course;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 
@@ -70,11 +66,6 @@ final class QuestionReader {
     /** A digest of lesson, question and option: the same for everybody and ever, and blind to what is right. */
     private String place(String question, Question.Option option) {
         String all = lesson + "\n" + question + "\n" + option.text();
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(all.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java has SHA-256", e);
-        }
+        return TextDigest.of(all);
     }
 }

@@ -4,7 +4,6 @@ import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.util.UUID;
@@ -41,14 +40,7 @@ public class ExportPages {
         TableFile.Format wanted = TableFile.Format.byEnding(format).orElseThrow(NotFoundException::new);
         TableFile file = TableFile.write(table(table, found), wanted);
         audit.note(viewer.getId(), "graded-set-exported", set.toString(), table + "." + format + " " + file.digest());
-        return Response.ok(file.entity())
-                .type(wanted.mediaType())
-                .header(HttpHeaders.CONTENT_LENGTH, file.size())
-                .header(
-                        HttpHeaders.CONTENT_DISPOSITION,
-                        "attachment; filename=\"graded-set-" + table + "." + format + "\"")
-                .header("Repr-Digest", "sha-256=:" + file.digest() + ":")
-                .build();
+        return file.download("graded-set-" + table, wanted);
     }
 
     private Table table(String name, GradedSet set) {

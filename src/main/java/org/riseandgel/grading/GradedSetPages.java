@@ -72,7 +72,7 @@ public class GradedSetPages {
     public Response add(@BeanParam SetForm sent, @RestForm @DefaultValue("") String from) {
         SetForm form = sent.whole();
         List<Line> lines =
-                from.isEmpty() ? List.of() : find(UUID.fromString(from)).set().lines();
+                from.isEmpty() ? List.of() : find(setNamed(from)).set().lines();
         SetDesk.Done done = desk.add(form, lines, access.cohorts(), viewer.getId());
         if (done instanceof SetDesk.Done.Wrong wrong) {
             return Response.status(WRONG)
@@ -141,6 +141,14 @@ public class GradedSetPages {
         return Response.status(status)
                 .entity(Templates.set(results.view(seen), cohorts(), form, done, problems))
                 .build();
+    }
+
+    private static UUID setNamed(String text) {
+        try {
+            return UUID.fromString(text);
+        } catch (IllegalArgumentException noId) {
+            throw new NotFoundException(noId);
+        }
     }
 
     private GradingAccess.Seen find(UUID set) {

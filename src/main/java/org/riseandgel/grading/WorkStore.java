@@ -91,6 +91,14 @@ class WorkStore {
                 sql.list(CHANGES + "WHERE w.set_id = ?" + NEWEST, WorkStore::change, set));
     }
 
+    /** All tries at all sets of a cohort, set by set and person by person, the first try first. */
+    List<Work> ofCohort(UUID cohort) {
+        String which = "WHERE w.set_id IN (SELECT id FROM graded_set WHERE cohort_id = ?)";
+        return fold(
+                sql.list(ROWS + which + IN_ORDER, WorkStore::work, cohort),
+                sql.list(CHANGES + which + NEWEST, WorkStore::change, cohort));
+    }
+
     /** All tries of a person, set by set, the first try first. */
     List<Work> ofPerson(UUID person) {
         return fold(

@@ -2,9 +2,15 @@ package org.riseandgel.practice;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.sql.SQLException;
+import java.time.Clock;
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import org.riseandgel.bench.Slip;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.exercise.Answers;
@@ -25,11 +31,13 @@ public class AnswerHistory {
     private final Sql sql;
     private final Drawings drawings;
     private final SchoolSettings school;
+    private final Clock clock;
 
-    AnswerHistory(Sql sql, Drawings drawings, SchoolSettings school) {
+    AnswerHistory(Sql sql, Drawings drawings, SchoolSettings school, Clock clock) {
         this.sql = sql;
         this.drawings = drawings;
         this.school = school;
+        this.clock = clock;
     }
 
     /** One page of answers and whether an older page follows. */
@@ -74,6 +82,73 @@ public class AnswerHistory {
                 .map(found -> line(found, mark))
                 .toList();
         return new Page(lines.subList(0, Math.min(PAGE, lines.size())), lines.size() > PAGE);
+    }
+
+    /** A slip and how often a person made it. */
+    public record SlipCount(String title, int times) {}
+
+    /** The slips that a person made, the most frequent first. */
+    public List<SlipCount> slips(UUID person, int most) {
+        return sql.list(
+                """
+                SELECT slip, count(*)::int AS times FROM answer WHERE person_id = ? AND slip IS NOT NULL
+                GROUP BY slip ORDER BY times DESC, slip LIMIT ?""",
+                row -> new SlipCount(
+                        Slip.byId(row.text("slip")).map(Slip::title).orElse(row.text("slip")), row.number("times")),
+                person,
+                most);
+    }
+
+    /** A span of time of a person; without end where it lasts. */
+    public record Span(UUID person, Instant from, Instant until) {}
+
+    /** How many answers somebody gave in a span, and how many of them were right. */
+    public record Tally(int answers, int right) {}
+
+    /** What was practised in each span, in the order asked; answers that became counts meanwhile are not in it. */
+    public List<Tally> tallies(List<Span> spans) {
+        return sql.list(
+                """
+                SELECT count(a.draw_id)::int AS answers, count(*) FILTER (WHERE a.verdict = 'RIGHT')::int AS right_answers
+                FROM unnest(?::uuid[], ?::text[]::timestamptz[], ?::text[]::timestamptz[])
+                     WITH ORDINALITY AS s (person, since, until, place)
+                LEFT JOIN answer a ON a.person_id = s.person AND a.answered_at >= s.since
+                    AND a.answered_at < coalesce(s.until, 'infinity')
+                GROUP BY s.place ORDER BY s.place""",
+                row -> new Tally(row.number("answers"), row.number("right_answers")),
+                texts(spans, Span::person),
+                texts(spans, Span::from),
+                texts(spans, Span::until));
+    }
+
+    private static String[] texts(List<Span> spans, Function<Span, Object> part) {
+        return spans.stream()
+                .map(part)
+                .map(one -> one == null ? null : one.toString())
+                .toArray(String[]::new);
+    }
+
+    /**
+     * The answers of a week.
+     *
+     * @param monday the first day of the week, at the school
+     */
+    public record Week(LocalDate monday, int answers, int right) {}
+
+    /** The answers of a person week by week, those of so many weeks until today, the latest first. */
+    public List<Week> weeks(UUID person, int most) {
+        LocalDate from = LocalDate.ofInstant(clock.instant(), school.zone())
+                .with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY))
+                .minusWeeks(most - 1L);
+        return sql.list(
+                """
+                SELECT date_trunc('week', answered_at AT TIME ZONE ?)::date AS monday, count(*)::int AS answers,
+                       count(*) FILTER (WHERE verdict = 'RIGHT')::int AS right_answers
+                FROM answer WHERE person_id = ? AND answered_at >= ? GROUP BY monday ORDER BY monday DESC""",
+                row -> new Week(row.date("monday"), row.number("answers"), row.number("right_answers")),
+                school.zone().getId(),
+                person,
+                from.atStartOfDay(school.zone()).toInstant());
     }
 
     private record Found(UUID draw, String exercise, String version, String skill, long seed, StoredAnswer answer) {}

@@ -13,6 +13,8 @@ import org.riseandgel.practice.SkillLists.SkillCard;
  * @param example the exercise whose worked example stands for the skill; empty where there is nothing to work
  * @param held exercises that wait for their worked example to be seen
  * @param lessons lessons that teach it
+ * @param simulations simulations that belong to it
+ * @param atBench exercises that are done at the bench with the salt itself
  */
 public record SkillView(
         SkillCard skill,
@@ -23,16 +25,20 @@ public record SkillView(
         String example,
         List<ExerciseLine> held,
         List<Today.LessonLine> lessons,
+        List<ExerciseLine> simulations,
+        List<ExerciseLine> atBench,
         boolean shut) {
     public SkillView {
         rungs = List.copyOf(rungs);
         held = List.copyOf(held);
         lessons = List.copyOf(lessons);
+        simulations = List.copyOf(simulations);
+        atBench = List.copyOf(atBench);
     }
 
     /** A rung, and whether it is the one that is offered. */
     public record RungLine(String words, String about, boolean offered) {}
 
-    /** An exercise by its title. */
+    /** An exercise or a simulation by its title. */
     public record ExerciseLine(String id, String title) {}
 }

@@ -67,6 +67,12 @@ class SkillViews {
                         .filter(lesson -> lesson.practice().contains(skill.id()))
                         .map(lesson -> Today.LessonLine.of(lesson, read))
                         .toList(),
+                now.simulationsOf(skill.id()).stream()
+                        .map(one -> new SkillView.ExerciseLine(one.id(), one.title()))
+                        .toList(),
+                now.exercises().atBench(skill.id()).stream()
+                        .map(one -> new SkillView.ExerciseLine(one.id(), one.title()))
+                        .toList(),
                 doors.shutTo(person, skill.id()).isPresent());
     }
 

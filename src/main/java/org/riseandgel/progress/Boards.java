@@ -33,11 +33,13 @@ public class Boards {
     private final People people;
     private final CourseContent content;
     private final Standings standings;
+    private final WordsGiven given;
 
-    Boards(People people, CourseContent content, Standings standings) {
+    Boards(People people, CourseContent content, Standings standings, WordsGiven given) {
         this.people = people;
         this.content = content;
         this.standings = standings;
+        this.given = given;
     }
 
     /** Who asks: the office sees every cohort, an instructor those that they teach now. */
@@ -45,6 +47,38 @@ public class Boards {
 
     /** People by skills. */
     public record Board(CohortView cohort, List<StageColumns> stages, List<PersonRow> rows, List<Word> words) {
+        /** The same with the skills of one stage alone; with all when no stage has that number. */
+        public Board ofStage(int number) {
+            int from = 0;
+            for (StageColumns stage : stages) {
+                int first = from;
+                int end = first + stage.skills().size();
+                if (stage.number() == number) {
+                    return new Board(
+                            cohort,
+                            List.of(stage),
+                            rows.stream().map(row -> row.only(first, end)).toList(),
+                            words.stream()
+                                    .filter(word -> stage.has(word.skill()))
+                                    .toList());
+                }
+                from = end;
+            }
+            return this;
+        }
+
+        /** The same with the people alone who need a word. */
+        public Board ofWords() {
+            return new Board(
+                    cohort,
+                    stages,
+                    rows.stream()
+                            .filter(row -> words.stream()
+                                    .anyMatch(word -> word.person().equals(row.id())))
+                            .toList(),
+                    words);
+        }
+
         /** All skills in the order of the columns. */
         public List<Skill> skills() {
             return stages.stream().flatMap(stage -> stage.skills().stream()).toList();
@@ -52,10 +86,18 @@ public class Boards {
     }
 
     /** The skills of a stage that have exercises. */
-    public record StageColumns(int number, String title, List<Skill> skills) {}
+    public record StageColumns(int number, String title, List<Skill> skills) {
+        boolean has(String skill) {
+            return skills.stream().anyMatch(one -> one.id().equals(skill));
+        }
+    }
 
     /** One person's standings in the order of the columns. */
-    public record PersonRow(UUID id, String name, List<StandingView> cells, Instant lastAt) {}
+    public record PersonRow(UUID id, String name, String signInName, List<StandingView> cells, Instant lastAt) {
+        PersonRow only(int from, int end) {
+            return new PersonRow(id, name, signInName, cells.subList(from, end), lastAt);
+        }
+    }
 
     /** Somebody who needs a word about a skill, and why. */
     public record Word(UUID person, String name, String skill, String skillTitle, String why, Instant lastAt) {}
@@ -65,25 +107,47 @@ public class Boards {
         return asker.office() ? people.allCohorts() : people.cohortsTaughtBy(asker.person());
     }
 
-    /** The board of a cohort; empty when it may not be seen. Three statements, however many people and skills. */
+    /** The board of a cohort; empty when it may not be seen. At most three statements, however many people and skills. */
     public Optional<Board> board(Asker asker, UUID cohort) {
-        return cohorts(asker).stream()
-                .filter(one -> one.id().equals(cohort))
-                .findFirst()
-                .map(this::board);
+        return people.learnersSeenBy(asker.person(), asker.office(), cohort).map(this::board);
     }
 
-    private Board board(CohortView cohort) {
-        List<PersonView> learners = people.learnersOf(cohort.id());
+    private Board board(People.CohortLearners cohort) {
+        List<People.Learner> learners = cohort.learners();
         Map<UUID, Map<String, StandingView>> all =
-                standings.of(learners.stream().map(PersonView::id).toList());
+                standings.of(learners.stream().map(People.Learner::id).toList());
         List<StageColumns> stages = columns(content.current());
         List<Skill> skills =
                 stages.stream().flatMap(stage -> stage.skills().stream()).toList();
         List<PersonRow> rows = learners.stream()
                 .map(learner -> row(learner, skills, all.getOrDefault(learner.id(), Map.of())))
                 .toList();
-        return new Board(cohort, stages, rows, words(rows, skills, standings.today()));
+        return new Board(cohort.cohort(), stages, rows, notGiven(words(rows, skills, standings.today())));
+    }
+
+    /** The words a person needs now; of a person who may be seen. */
+    List<Word> words(PersonView learner) {
+        Map<String, StandingView> own = standings.of(List.of(learner.id())).getOrDefault(learner.id(), Map.of());
+        List<Skill> skills = columns(content.current()).stream()
+                .flatMap(stage -> stage.skills().stream())
+                .toList();
+        People.Learner one = new People.Learner(learner.id(), learner.displayName(), learner.signInName());
+        return notGiven(words(List.of(row(one, skills, own)), skills, standings.today()));
+    }
+
+    /** A word that was given since the answer it is about is not needed any more. */
+    private List<Word> notGiven(List<Word> words) {
+        if (words.isEmpty()) {
+            return words;
+        }
+        List<WordsGiven.Given> latest =
+                given.latest(words.stream().map(Word::person).distinct().toList());
+        return words.stream()
+                .filter(word -> latest.stream()
+                        .noneMatch(one -> one.person().equals(word.person())
+                                && one.skill().equals(word.skill())
+                                && !one.at().isBefore(word.lastAt())))
+                .toList();
     }
 
     private static List<StageColumns> columns(Content now) {
@@ -100,7 +164,7 @@ public class Boards {
                 .toList();
     }
 
-    private static PersonRow row(PersonView learner, List<Skill> skills, Map<String, StandingView> standings) {
+    private static PersonRow row(People.Learner learner, List<Skill> skills, Map<String, StandingView> standings) {
         List<StandingView> cells = skills.stream()
                 .map(skill -> standings.getOrDefault(skill.id(), StandingView.none(skill.id())))
                 .toList();
@@ -109,7 +173,7 @@ public class Boards {
                 .filter(Objects::nonNull)
                 .max(Comparator.naturalOrder())
                 .orElse(null);
-        return new PersonRow(learner.id(), learner.displayName(), cells, last);
+        return new PersonRow(learner.id(), learner.displayName(), learner.signInName(), cells, last);
     }
 
     private static List<Word> words(List<PersonRow> rows, List<Skill> skills, LocalDate today) {

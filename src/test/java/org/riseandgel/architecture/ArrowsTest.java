@@ -40,11 +40,25 @@ class ArrowsTest {
         arrows.put("exercise", List.of("bench", "core"));
         arrows.put("course", List.of("exercise", "bench", "core", "platform", "account"));
         arrows.put("account", List.of("platform", "core"));
-        arrows.put("practice", List.of("sitting", "course", "exercise", "bench", "core", "platform", "account"));
+        arrows.put(
+                "practice",
+                List.of("clearance", "sitting", "course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("grading", List.of("course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("sitting", List.of("course", "exercise", "bench", "core", "platform", "account"));
+        arrows.put("simulation", List.of("course", "exercise", "core", "platform", "account"));
         arrows.put("clearance", List.of("sitting", "course", "exercise", "core", "platform", "account"));
-        arrows.put("progress", List.of("practice", "course", "exercise", "bench", "core", "platform", "account"));
+        arrows.put(
+                "progress",
+                List.of(
+                        "practice",
+                        "grading",
+                        "clearance",
+                        "course",
+                        "exercise",
+                        "bench",
+                        "core",
+                        "platform",
+                        "account"));
         return arrows;
     }
 

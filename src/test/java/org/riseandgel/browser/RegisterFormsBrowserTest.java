@@ -7,11 +7,19 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.account.Roles;
+import org.riseandgel.clearance.Decisions;
+import org.riseandgel.clearance.Leaving;
+import org.riseandgel.clearance.School;
+import org.riseandgel.clearance.rule.Trigger;
 
 /** The register's forms on a phone, by day and by night, for everybody who fills them in. */
 @QuarkusTest
@@ -44,14 +52,18 @@ class RegisterFormsBrowserTest {
     @TestHTTPResource
     String base;
 
-    @Test
-    void byDay() {
-        PAGES.forEach((name, pages) -> look(ColorScheme.LIGHT, name, pages));
-    }
+    @Inject
+    School school;
+
+    @Inject
+    Decisions decisions;
+
+    @Inject
+    Leaving leaving;
 
     @Test
-    void byNight() {
-        PAGES.forEach((name, pages) -> look(ColorScheme.DARK, name, pages));
+    void byDayAndByNight() {
+        PAGES.forEach(this::look);
     }
 
     @Test
@@ -80,11 +92,40 @@ class RegisterFormsBrowserTest {
         }
     }
 
-    private void look(ColorScheme theme, String name, List<String> pages) {
-        try (Visitor visitor = Visitor.onPhone(base, theme).signInAs(name)) {
+    @Test
+    void whatWaitsForASecondPersonAndWhoHasLeft() {
+        UUID learner = school.person(Roles.APPRENTICE);
+        UUID suspended = decisions.suspend(DemoPeople.INSTRUCTOR, learner, null, Trigger.OTHER, "A doubt");
+        UUID appeal = decisions.appeal(learner, suspended, "It was by the sheet");
+        leaving.end(DemoPeople.SAFETY_LEAD, learner, LocalDate.of(2026, 1, 1));
+        try (Visitor piet = Visitor.onPhone(base, ColorScheme.LIGHT).signInAs("piet")) {
+            piet.open("/register/book?kind=training-given");
+            piet.find("a[href^='/register/corrections/']").first().click();
+            look(piet);
+            piet.find("main form button[type=submit]").click();
+            look(piet);
+            assertThat(piet.barriersInTheDark()).isEmpty();
+            piet.find(".error-summary a").first().click();
+            assertThat(piet.page().evaluate("() => document.activeElement.id")).isEqualTo("what");
+            for (String page : List.of("/register/appeals/" + appeal, "/register/leavers/" + learner)) {
+                piet.open(page);
+                look(piet);
+                piet.find("main form button[type=submit]").first().click();
+                look(piet);
+                assertThat(piet.page().title()).startsWith("Error: ");
+            }
+            assertThat(piet.complaints()).isEmpty();
+        }
+    }
+
+    private void look(String name, List<String> pages) {
+        try (Visitor visitor = Visitor.onPhone(base, ColorScheme.LIGHT).signInAs(name)) {
             for (String page : pages) {
                 visitor.open(page);
                 look(visitor);
+                assertThat(visitor.barriersInTheDark())
+                        .as("%s in the dark", page)
+                        .isEmpty();
                 String folder = System.getenv("PICTURES");
                 if (folder != null) {
                     visitor.page()
@@ -92,8 +133,7 @@ class RegisterFormsBrowserTest {
                                     .setFullPage(true)
                                     .setPath(Path.of(
                                             folder,
-                                            theme
-                                                    + page.replaceAll("[0-9a-f-]{36}", "x")
+                                            page.replaceAll("[0-9a-f-]{36}", "x")
                                                             .replace('/', '-') + ".png")));
                 }
             }

@@ -502,24 +502,55 @@ class RegisterTest {
         Cast held = school.cleared(SOME);
         Cast stays = school.cleared(SOME);
         UUID read = lineOf(cast, "sds-read");
-        corrections.correct(cast.lead(), cast.decider(), read, null, null, "Was somebody else");
+        UUID correction = corrections.correct(cast.lead(), cast.decider(), read, null, null, "Was somebody else");
         for (Cast one : List.of(cast, held)) {
             leaving.end(cast.lead(), one.learner(), today());
         }
         leaving.hold(cast.lead(), held.learner(), true, "A court asks");
         assertThat(leaving.due()).isEmpty();
         MutableClock.advance(Duration.ofDays(6 * 366));
-        assertThat(leaving.due()).containsExactly(cast.learner());
+        assertThat(leaving.due()).contains(cast.learner()).doesNotContain(held.learner(), stays.learner());
         int before = records.of(cast.learner()).size();
-        assertThat(leaving.purge(cast.lead())).as("with the correction").isEqualTo(before);
+        int erased = leaving.purge(cast.lead());
+        assertThat(erased).isGreaterThanOrEqualTo(before);
         assertThat(records.of(cast.learner())).isEmpty();
+        assertThat(records.line(correction)).as("the correction goes too").isEmpty();
         assertThat(records.of(held.learner())).isNotEmpty();
         assertThat(ask(stays, Task.CLEAN).reason()).as("read as before").isNotEqualTo(Reason.UNREADABLE);
         assertThat(book.verify().findings()).isEmpty();
         assertThat(register.board(null, null).readable()).isTrue();
         PersonRecord.RecordLine purge = records.search(null, "purged", 1, 0).get(0);
-        assertThat(((Keeping.Purged) purge.said()).count()).isEqualTo(before);
+        assertThat(((Keeping.Purged) purge.said()).count()).isEqualTo(erased);
         assertThat(purge.names()).doesNotContainKey(cast.learner());
+    }
+
+    @Test
+    @TestTransaction
+    void cr24_aLateCorrectionIsKeptForItsYearsTooAndSoIsWhatItCorrects() {
+        Cast cast = school.cleared(SOME);
+        UUID read = lineOf(cast, "sds-read");
+        UUID shown = lineOf(cast, "ppe-shown");
+        leaving.end(cast.lead(), cast.learner(), today());
+        MutableClock.advance(Duration.ofDays(3 * 366));
+        corrections.correct(cast.lead(), cast.decider(), read, null, null, "Was somebody else");
+        UUID asked = corrections.ask(cast.lead(), shown, null, "Was somebody else");
+        MutableClock.advance(Duration.ofDays(3 * 366));
+        assertThat(leaving.due()).doesNotContain(cast.learner());
+        MutableClock.advance(Duration.ofDays(3 * 366));
+        assertThat(leaving.due()).contains(cast.learner());
+        leaving.purge(cast.lead());
+        assertThat(records.of(cast.learner())).isEmpty();
+        assertThat(records.line(asked)).as("what was asked goes too").isEmpty();
+        assertThat(book.verify().findings()).isEmpty();
+    }
+
+    @Test
+    void cr18_whoLeavesIsQualifiedForNothingAnyMoreAndTakesNobodyAlong() {
+        Cast cast = school.cleared(SOME);
+        assertThat(register.qualified()).anyMatch(one -> one.person().equals(cast.observer()));
+        leaving.end(cast.lead(), cast.observer(), today());
+        assertThat(register.qualified()).noneMatch(one -> one.person().equals(cast.observer()));
+        assertThat(ask(cast, Task.CLEAN).isYes()).isTrue();
     }
 
     @Test
@@ -528,6 +559,7 @@ class RegisterTest {
         Cast cast = school.cleared(SOME);
         LocalDate last = ask(cast, Task.CLEAN).validThrough();
         assertThat(reminders.eventsFor(cast.learner()))
+                .filteredOn(event -> event.title().contains("Clearance ends"))
                 .extracting(event -> event.day().orElseThrow())
                 .containsExactly(last.minusDays(60), last.minusDays(30), last.minusDays(7), last);
         assertThat(reminders.of(cast.learner(), last.minusDays(61))).isEmpty();

@@ -8,11 +8,13 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -307,6 +309,66 @@ class GradedSetPagesTest {
     }
 
     @Test
+    void answersThatComeWhileTheSetClosesAreKeptBeforeItOrRefused() throws Exception {
+        UUID set = published("Closing meanwhile", Policy.CLOSING, 1);
+        UUID work = anouk.begin(set);
+        String right = anouk.right(work, 1, 0);
+        Instant closes = sets.find(set).orElseThrow().closesAt();
+        MutableClock.moveTo(closes.minus(Duration.ofMinutes(5)));
+        List<SetWorker> tabs = tabs(6);
+        ExecutorService other = Executors.newSingleThreadExecutor();
+        Future<?> closed = other.submit(() -> MutableClock.advance(Duration.ofMinutes(10)));
+        List<Answer> answers = atOnce(tabs, tab -> tab.answer(work, 1, 0, right));
+        closed.get();
+        other.shutdown();
+        assertThat(answers).allMatch(answer -> answer.status() == 303 || answer.status() == 409);
+        long kept = answers.stream().filter(answer -> answer.status() == 303).count();
+        Optional<ItemAnswer> stored = anouk.work(work).item(1).orElseThrow().answer(0);
+        assertThat((long) stored.map(ItemAnswer::saves).orElse(0)).isEqualTo(kept);
+        assertThat(stored.map(ItemAnswer::answeredAt).filter(at -> !at.isBefore(closes)))
+                .isEmpty();
+        assertThat(tabs.get(0).answer(work, 1, 0, right).status()).isEqualTo(409);
+    }
+
+    @Test
+    void theResultsOfACohortStandBySetAndStayWithIt() {
+        UUID set = published("=2+2 of a cohort", Policy.EACH, 1);
+        UUID work = anouk.begin(set);
+        anouk.answerAll(work, 0);
+        anouk.handIn(work);
+        String at = "/cohorts/" + DemoPeople.FIRST_COHORT + "/results";
+        Document page = ines.browser.get(at).page();
+        assertThat(page.select("thead a").eachAttr("href")).contains("/graded-sets/" + set);
+        assertThat(page.select("a[href=/graded-sets/" + set + "/works/" + work + "]")
+                        .text())
+                .isEqualTo("3 of 3 points");
+        String csv = ines.browser.get(at + "/export.csv").body();
+        assertThat(csv.lines())
+                .anyMatch(line -> line.startsWith("Anouk Sorrel,anouk,yes,'=2+2 of a cohort,Open,")
+                        && line.endsWith(",1,yes,3,3,100.0"))
+                .anyMatch(line -> line.startsWith("Celeste Marrow,celeste,yes,'=2+2 of a cohort,Open,")
+                        && line.endsWith(",0,no,,,"));
+        assertThat(ines.browser.get(at + "/export.xlsx").status()).isEqualTo(200);
+        assertThat(ines.browser.get(at + "/export.doc").status()).isEqualTo(404);
+
+        sql.change(
+                "UPDATE cohort_member SET left_at = now() WHERE cohort_id = ? AND person_id = ? AND left_at IS NULL",
+                DemoPeople.FIRST_COHORT,
+                DemoPeople.ANOUK);
+        try {
+            assertThat(ines.browser.get(at).page().select("tbody tr").eachText())
+                    .anyMatch(row -> row.startsWith("Anouk Sorrel left the cohort") && row.contains("3 of 3 points"));
+            String other = "/cohorts/" + DemoPeople.SECOND_COHORT + "/results";
+            assertThat(SignedIn.as("office").get(other).body()).doesNotContain("Anouk Sorrel");
+        } finally {
+            sql.change(
+                    "UPDATE cohort_member SET left_at = NULL WHERE cohort_id = ? AND person_id = ? AND part = 'learns'",
+                    DemoPeople.FIRST_COHORT,
+                    DemoPeople.ANOUK);
+        }
+    }
+
+    @Test
     void answersThatComeWhileTheSetIsWithdrawnAreKeptBeforeItOrRefused() throws Exception {
         UUID set = published("Withdrawn", Policy.CLOSING, 1);
         UUID work = anouk.begin(set);
@@ -506,13 +568,23 @@ class GradedSetPagesTest {
     void aCohortThatIsClosedKeepsItsSetsForTheOffice() {
         UUID set = published("Of a closed cohort", Policy.EACH, 2);
         UUID work = anouk.begin(set);
-        UUID cohort = UUID.randomUUID();
-        sql.change(
-                "INSERT INTO cohort (id, name, created_at, closed_at) VALUES (?, ?, now(), now())",
-                cohort,
-                "Closed " + cohort);
-        sql.change("UPDATE graded_set SET cohort_id = ? WHERE id = ?", cohort, set);
-        assertThat(ines.browser.get("/graded-sets/" + set).status()).isEqualTo(404);
+        Browserless office = SignedIn.as("office");
+        String cohort = office.post("/office/cohorts", Map.of("name", "Closed " + set))
+                .location()
+                .replaceAll("\\?.*", "");
+        UUID id = UUID.fromString(cohort.substring("/office/cohorts/".length()));
+        assertThat(office.post(cohort + "/members", Map.of("names", "ines", "part", "teaches"))
+                        .status())
+                .isEqualTo(303);
+        sql.change("UPDATE graded_set SET cohort_id = ? WHERE id = ?", id, set);
+        assertThat(ines.browser.get("/graded-sets/" + set).status()).isEqualTo(200);
+        assertThat(office.post(cohort + "/close").status()).isEqualTo(303);
+        for (String path : List.of("/graded-sets/" + set, "/cohorts/" + id, "/cohorts/" + id + "/results")) {
+            assertThat(ines.browser.get(path).status()).as(path).isEqualTo(404);
+            assertThat(office.get(path).status()).as(path).isEqualTo(200);
+        }
+        assertThat(refusedByTheDatabase("DELETE FROM cohort WHERE id = '" + id + "'"))
+                .isTrue();
         assertThat(SignedIn.as("office").get("/graded-sets/" + set).page().text())
                 .contains("Anouk Sorrel");
         assertThat(anouk.browser.get("/set-work/" + set).status()).isEqualTo(200);

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless;
+import org.riseandgel.Browserless.Answer;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.platform.sql.Sql;
@@ -86,7 +88,12 @@ class ProgressPagesTest {
                 stranger);
         Browserless ines = SignedIn.as("instructor");
         Browserless office = SignedIn.as("office");
-        for (String path : List.of("/cohorts/" + FOREIGN_COHORT, "/people/" + stranger + "/answers")) {
+        for (String path : List.of(
+                "/cohorts/" + FOREIGN_COHORT,
+                "/cohorts/" + FOREIGN_COHORT + "/progress.csv",
+                "/api/v1/cohorts/" + FOREIGN_COHORT + "/progress",
+                "/people/" + stranger + "/progress",
+                "/people/" + stranger + "/answers")) {
             assertThat(ines.get(path).status()).as(path).isEqualTo(404);
             assertThat(office.get(path).status()).as(path).isEqualTo(200);
         }
@@ -144,6 +151,134 @@ class ProgressPagesTest {
             assertThat(ines.get(path + "?page=" + page).status()).as(page).isEqualTo(200);
         }
         assertThat(ines.get(path + "?skill=nonsense").page().select(".empty")).hasSize(1);
+    }
+
+    @Test
+    void aWordThatWasGivenIsNotNeededUntilTheNextAnswerAndIsKept() {
+        Browserless ines = SignedIn.as("instructor");
+        String page = "/people/" + DemoPeople.CELESTE + "/progress";
+        Document before = ines.get(page).page();
+        String skill = before.select("section[aria-labelledby=words] input[name=skill]")
+                .attr("value");
+        assertThat(skill).isNotEmpty();
+        Answer tooLong = ines.post(page + "/words", Map.of("skill", skill, "note", "x".repeat(1001)));
+        assertThat(tooLong.status()).isEqualTo(422);
+        assertThat(tooLong.page().select("#note-" + skill).attr("value")).hasSize(1001);
+        assertThat(ines.post(page + "/words", Map.of("skill", skill, "note", "Showed the beaker again"))
+                        .status())
+                .isEqualTo(303);
+        Document after = ines.get(page).page();
+        assertThat(after.select("section[aria-labelledby=words] input[value=" + skill + "]"))
+                .isEmpty();
+        assertThat(after.text()).contains("Ines Calloway").contains("Showed the beaker again");
+        assertThat(sql.any("SELECT 1 FROM word_given WHERE person_id = ? AND skill = ?", DemoPeople.CELESTE, skill))
+                .isTrue();
+        ines.post(page + "/words", Map.of("skill", skill, "note", "twice"));
+        assertThat(ines.get(page).page().text())
+                .as("nothing was needed any more")
+                .doesNotContain("twice");
+        takeBack(skill);
+    }
+
+    /** The application may only add; what this test added is older than the answer again. */
+    private void takeBack(String skill) {
+        sql.change(
+                "UPDATE skill_standing SET last_at = now() + interval '1 second' WHERE person_id = ? AND skill = ?",
+                DemoPeople.CELESTE,
+                skill);
+    }
+
+    @Test
+    void thePageOfAPersonHasSkillsSlipsAndGradedSets() {
+        Document page = SignedIn.as("instructor")
+                .get("/people/" + DemoPeople.CELESTE + "/progress")
+                .page();
+        assertThat(page.select("h2").eachText()).contains("Skills", "Graded sets", "Slips made");
+        assertThat(page.text()).contains("First look at foam").contains("This is no test and clears nobody");
+    }
+
+    @Test
+    void theBoardShowsOneStageOrThoseAloneWhoNeedAWord() {
+        Browserless ines = SignedIn.as("instructor");
+        String at = "/cohorts/" + DemoPeople.FIRST_COHORT;
+        Document whole = ines.get(at).page();
+        Document stage = ines.get(at + "?stage=4").page();
+        assertThat(stage.select("table.board thead tr").first().select("th")).hasSize(1);
+        assertThat(stage.select("table.board tbody tr")).hasSameSizeAs(whole.select("table.board tbody tr"));
+        Document words = ines.get(at + "?words=only").page();
+        assertThat(words.select("table.board tbody tr").size())
+                .isLessThan(whole.select("table.board tbody tr").size());
+        assertThat(ines.get(at + "?stage=nonsense").status()).isEqualTo(200);
+    }
+
+    @Test
+    void progressLeavesAsATableAndForPrograms() {
+        Browserless ines = SignedIn.as("instructor");
+        Answer csv = ines.get("/cohorts/" + DemoPeople.FIRST_COHORT + "/progress.csv");
+        assertThat(csv.body()).startsWith("Name,Sign-in name,Skill,Title,State,");
+        assertThat(csv.body().lines().filter(line -> line.startsWith("Bastian Quill,bastian,")))
+                .anyMatch(line -> line.contains(",mastered,"));
+        assertThat(ines.get("/cohorts/" + DemoPeople.FIRST_COHORT + "/progress.doc")
+                        .status())
+                .isEqualTo(404);
+        assertThat(ines.get("/api/v1/cohorts").body()).contains(DemoPeople.FIRST_COHORT.toString());
+        assertThat(ines.get("/api/v1/cohorts/" + DemoPeople.FIRST_COHORT + "/progress")
+                        .body())
+                .contains("\"signInName\":\"bastian\"", "\"state\":\"mastered\"");
+        assertThat(SignedIn.asPerson(DemoPeople.BASTIAN)
+                        .get("/api/v1/me/progress")
+                        .body())
+                .contains("\"state\":\"mastered\"");
+    }
+
+    @Test
+    void whatWasDoneStaysWithTheCohortItWasDoneIn() {
+        sql.change(
+                """
+                INSERT INTO cohort (id, name, created_at) VALUES (?, 'Somebody else''s group', now())
+                ON CONFLICT DO NOTHING""",
+                FOREIGN_COHORT);
+        for (String span : List.of("'2001-01-01', '2002-01-01'", "'2002-01-01', '2200-01-01'")) {
+            sql.change(
+                    "INSERT INTO cohort_member (id, cohort_id, person_id, part, joined_at, left_at) VALUES (?, ?, ?, 'learns', "
+                            + span + ")",
+                    UUID.randomUUID(),
+                    FOREIGN_COHORT,
+                    DemoPeople.ESME);
+        }
+        int all = sql.first(
+                        "SELECT count(*)::int AS n FROM answer WHERE person_id = ?",
+                        row -> row.number("n"),
+                        DemoPeople.ESME)
+                .orElseThrow();
+        Document page = SignedIn.as("office")
+                .get("/cohorts/" + FOREIGN_COHORT + "/history")
+                .page();
+        assertThat(page.select("tbody tr").stream()
+                        .filter(row -> row.select("th").text().equals("Esme Tarrant"))
+                        .map(row -> row.select("td").get(2).text()))
+                .containsExactly("0", "" + all);
+        assertThat(SignedIn.as("instructor")
+                        .get("/cohorts/" + DemoPeople.FIRST_COHORT + "/history")
+                        .page()
+                        .select("tbody tr"))
+                .hasSizeGreaterThanOrEqualTo(4);
+        assertThat(SignedIn.as("office")
+                        .get("/people/" + DemoPeople.ESME + "/progress")
+                        .page()
+                        .text())
+                .contains("Somebody else's group: from");
+    }
+
+    @Test
+    void thePageOfAPersonSaysWhatTheRegisterSays() {
+        Browserless ines = SignedIn.as("instructor");
+        Document page = ines.get("/people/" + DemoPeople.BASTIAN + "/progress").page();
+        Document register = ines.get("/register/people/" + DemoPeople.BASTIAN).page();
+        assertThat(page.select("section[aria-labelledby=clearance] dl").text())
+                .isNotEmpty()
+                .isEqualTo(register.select("section[aria-labelledby=now] dl").text());
+        assertThat(page.select("h2").eachText()).contains("Answers over time", "Observed practicals", "Cohorts");
     }
 
     private UUID drawOf(UUID person) {

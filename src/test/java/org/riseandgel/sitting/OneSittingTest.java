@@ -97,7 +97,7 @@ class OneSittingTest {
 
     /** CR-19: an evidence row keeps its digests, pool and rules, and stored answers give the same verdicts again. */
     @Test
-    void judgedAgainStoredAnswersGiveTheSameVerdicts() {
+    void cr19_judgedAgainStoredAnswersGiveTheSameVerdicts() {
         sitter.sit(CHECK, 2);
         List<StoredSitting> all =
                 sql.list("SELECT DISTINCT person_id FROM sitting", row -> row.uuid("person_id")).stream()

@@ -61,6 +61,9 @@ class CohortDesk {
                 .toList();
         List<Found> found = directory.withSignInNames(
                 names.stream().filter(SignInName::isPossible).toList());
+        if (directory.isClosed(cohort)) {
+            return List.of(new Problem("names", "The cohort is closed. Open it again first. Nobody was added."));
+        }
         Optional<Problem> wrong = problem(names, found, part);
         if (wrong.isPresent()) {
             return List.of(wrong.get());
@@ -77,6 +80,19 @@ class CohortDesk {
             audit.note(by, "cohort-left", cohort.toString(), part.word() + " " + person);
         }
         return left;
+    }
+
+    /**
+     * Closes a cohort or opens it again; false when it is so already. Nobody is taken out, and nothing of it is lost: the
+     * office goes on seeing it, its instructors do so again once it is open.
+     */
+    @Transactional
+    boolean close(UUID cohort, boolean closed, UUID by) {
+        boolean changed = enrolment.close(cohort, closed);
+        if (changed) {
+            audit.note(by, closed ? "cohort-closed" : "cohort-opened", cohort.toString(), "");
+        }
+        return changed;
     }
 
     private static Optional<Problem> problem(List<String> names, List<Found> found, Part part) {

@@ -43,11 +43,14 @@ public class CohortsResource {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance cohorts(List<CohortView> cohorts, String name, List<Problem> problems);
+        static native TemplateInstance cohorts(
+                List<CohortView> cohorts, List<Directory.ClosedCohort> closed, String name, List<Problem> problems);
 
         static native TemplateInstance cohort(
                 CohortView cohort,
+                boolean closed,
                 List<Directory.Membership> members,
+                List<Directory.Past> past,
                 MembersForm form,
                 String done,
                 List<Problem> problems);
@@ -57,7 +60,7 @@ public class CohortsResource {
 
     @GET
     public TemplateInstance cohorts() {
-        return Templates.cohorts(people.allCohorts(), "", List.of());
+        return Templates.cohorts(people.allCohorts(), directory.closedCohorts(), "", List.of());
     }
 
     @POST
@@ -66,7 +69,7 @@ public class CohortsResource {
         return problems.isEmpty()
                 ? SeeOther.page("/office/cohorts/" + desk.add(name, viewer.getId()) + "?done=added")
                 : Response.status(422)
-                        .entity(Templates.cohorts(people.allCohorts(), name, problems))
+                        .entity(Templates.cohorts(people.allCohorts(), directory.closedCohorts(), name, problems))
                         .build();
     }
 
@@ -101,6 +104,22 @@ public class CohortsResource {
         return SeeOther.page("/office/cohorts/" + id + "?done=left");
     }
 
+    @POST
+    @Path("{id}/close")
+    public Response close(@RestPath UUID id) {
+        find(id);
+        desk.close(id, true, viewer.getId());
+        return SeeOther.page("/office/cohorts/" + id + "?done=closed");
+    }
+
+    @POST
+    @Path("{id}/open")
+    public Response open(@RestPath UUID id) {
+        find(id);
+        desk.close(id, false, viewer.getId());
+        return SeeOther.page("/office/cohorts/" + id + "?done=opened");
+    }
+
     private static Part partOf(String word) {
         return word.equals(Part.TEACHES.word()) ? Part.TEACHES : Part.LEARNS;
     }
@@ -110,6 +129,13 @@ public class CohortsResource {
     }
 
     private TemplateInstance page(CohortView cohort, MembersForm form, String done, List<Problem> problems) {
-        return Templates.cohort(cohort, directory.membersOf(cohort.id()), form, done, problems);
+        return Templates.cohort(
+                cohort,
+                directory.isClosed(cohort.id()),
+                directory.membersOf(cohort.id()),
+                directory.pastOf(cohort.id()),
+                form,
+                done,
+                problems);
     }
 }

@@ -2,7 +2,11 @@ package org.riseandgel.account.office;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.account.Roles;
@@ -92,6 +96,65 @@ class Directory {
     /** The cohort with this name, whatever its capitals. */
     Optional<UUID> cohortNamed(String name) {
         return cohorts.named(name).map(CohortEntity::id);
+    }
+
+    /** Whether the cohort was closed. */
+    boolean isClosed(UUID cohort) {
+        return cohorts.count("id = ?1 and closedAt is not null", cohort) > 0;
+    }
+
+    /** A cohort that was closed. */
+    record ClosedCohort(UUID id, String name, Instant closedAt) {}
+
+    /** The cohorts that were closed, the latest first. */
+    List<ClosedCohort> closedCohorts() {
+        return entities.createQuery(
+                        """
+                        select c.id, c.name, c.closedAt from CohortEntity c where c.closedAt is not null
+                        order by c.closedAt desc, lower(c.name)
+                        """,
+                        ClosedCohort.class)
+                .getResultList();
+    }
+
+    /** A membership that ended. */
+    record Past(UUID person, String name, String part, Instant from, Instant to) {
+        public boolean isTeaching() {
+            return part.equals("teaches");
+        }
+    }
+
+    /** Who was in a cohort and left it, the latest first. */
+    List<Past> pastOf(UUID cohort) {
+        return entities.createQuery(
+                        """
+                        select p.id, p.displayName, m.part, m.joinedAt, m.leftAt
+                        from CohortMemberEntity m join PersonEntity p on p.id = m.personId
+                        where m.cohortId = ?1 and m.leftAt is not null order by m.leftAt desc, lower(p.displayName), p.id
+                        """,
+                        Past.class)
+                .setParameter(1, cohort)
+                .getResultList();
+    }
+
+    /** A cohort found by its name. */
+    record Cohort(UUID id, boolean closed) {}
+
+    /** The cohorts that there are of these names, which are in small letters. */
+    Map<String, Cohort> cohortsNamed(Collection<String> names) {
+        Map<String, Cohort> found = new HashMap<>();
+        if (!names.isEmpty()) {
+            entities.createQuery(
+                            """
+                            select lower(c.name), c.id, case when c.closedAt is null then false else true end
+                            from CohortEntity c where lower(c.name) in :names
+                            """,
+                            Object[].class)
+                    .setParameter("names", names)
+                    .getResultList()
+                    .forEach(row -> found.put((String) row[0], new Cohort((UUID) row[1], (Boolean) row[2])));
+        }
+        return found;
     }
 
     /** Whether another person who can sign in has the office role. Holds the school's row, so that two cannot leave. */

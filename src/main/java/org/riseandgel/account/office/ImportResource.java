@@ -12,8 +12,12 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.riseandgel.account.Roles;
@@ -36,12 +40,49 @@ public class ImportResource {
         this.viewer = viewer;
     }
 
+    /** How many people a preview writes out; of more it says how many there are. */
+    private static final int SHOWN = 500;
+
+    /**
+     * What a preview shows of a list.
+     *
+     * @param shown the first people of the list
+     */
+    record Preview(int people, List<Roster.Entry> shown, List<Count> counts) {
+        static Preview of(Roster roster) {
+            List<Roster.Entry> all = roster.entries();
+            Map<Group, Long> counted = all.stream()
+                    .collect(Collectors.groupingBy(
+                            entry -> new Group(entry.cohort(), entry.role()),
+                            () -> new TreeMap<>(
+                                    Comparator.comparing(Group::cohort).thenComparing(Group::role)),
+                            Collectors.counting()));
+            return new Preview(
+                    all.size(),
+                    all.subList(0, Math.min(SHOWN, all.size())),
+                    counted.entrySet().stream()
+                            .map(one -> new Count(
+                                    one.getKey().cohort(), one.getKey().role(), one.getValue()))
+                            .toList());
+        }
+
+        /** How many people are not written out. */
+        public int more() {
+            return people - shown.size();
+        }
+    }
+
+    private record Group(String cohort, String role) {}
+
+    /** How many people of a list have a role in a cohort. */
+    record Count(String cohort, String role, long people) {}
+
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance list(String text, List<Problem> problems);
 
         static native TemplateInstance preview(
-                Roster roster, List<String> newCohorts, String text, List<Problem> problems);
+                Preview preview, List<String> newCohorts, String text, List<Problem> problems);
 
         static native TemplateInstance slips(List<Added> added);
 
@@ -58,7 +99,7 @@ public class ImportResource {
     public Response preview(@RestForm @DefaultValue("") String text, @RestForm("file") FileUpload file)
             throws IOException {
         if (text.isBlank() && file != null && file.size() > RosterReader.MOST_BYTES) {
-            return faulty("", Roster.wrong(0, "The file is larger than 1 MB. Split it in two."));
+            return faulty("", Roster.wrong(0, RosterReader.TOO_LARGE));
         }
         Optional<String> list = text.isBlank() && file != null && file.size() > 0
                 ? RosterReader.text(Files.readAllBytes(file.uploadedFile()))
@@ -86,7 +127,7 @@ public class ImportResource {
 
     private Response previewPage(int status, Roster read, String text, List<Problem> problems) {
         return Response.status(status)
-                .entity(Templates.preview(read, roster.newCohorts(read), text, problems))
+                .entity(Templates.preview(Preview.of(read), roster.newCohorts(read), text, problems))
                 .build();
     }
 

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -51,13 +52,27 @@ class RosterImport {
                 .filter(e -> taken.contains(e.signInName()))
                 .forEach(e -> faults.add(new Fault(
                         e.line(), "The sign-in name " + e.signInName() + " is taken. Add a letter or a digit to it.")));
-        return new Roster(roster.entries(), List.copyOf(faults));
+        Map<String, Directory.Cohort> cohorts =
+                directory.cohortsNamed(firstSpellings(roster).keySet());
+        roster.entries().stream()
+                .filter(e -> Optional.ofNullable(cohorts.get(key(e.cohort())))
+                        .filter(Directory.Cohort::closed)
+                        .isPresent())
+                .forEach(e -> faults.add(new Fault(
+                        e.line(),
+                        "The cohort " + e.cohort() + " is closed. Open it again first, or write another cohort.")));
+        return new Roster(
+                roster.entries(),
+                faults.stream().limit(RosterReader.MOST_FAULTS).toList());
     }
 
     /** The cohorts of the list that do not exist yet. */
     List<String> newCohorts(Roster roster) {
-        return firstSpellings(roster).values().stream()
-                .filter(name -> directory.cohortNamed(name).isEmpty())
+        Map<String, String> names = firstSpellings(roster);
+        Map<String, Directory.Cohort> there = directory.cohortsNamed(names.keySet());
+        return names.entrySet().stream()
+                .filter(name -> !there.containsKey(name.getKey()))
+                .map(Map.Entry::getValue)
                 .sorted()
                 .toList();
     }
@@ -94,23 +109,29 @@ class RosterImport {
     }
 
     private void joinCohorts(Roster roster, List<Added> added) {
-        Map<String, UUID> cohorts = new HashMap<>();
-        firstSpellings(roster).forEach((key, name) -> cohorts.put(key, cohort(name)));
+        Map<String, UUID> cohorts = cohorts(firstSpellings(roster));
+        List<Enrolment.Membership> joining = new ArrayList<>();
         for (int i = 0; i < added.size(); i++) {
             Entry entry = roster.entries().get(i);
             if (!entry.cohort().isEmpty()) {
                 Part part = entry.role().equals(Roles.INSTRUCTOR) ? Part.TEACHES : Part.LEARNS;
-                enrolment.join(cohorts.get(key(entry.cohort())), added.get(i).id(), part);
+                joining.add(new Enrolment.Membership(
+                        cohorts.get(key(entry.cohort())), added.get(i).id(), part));
             }
         }
+        enrolment.joinAll(joining);
     }
 
-    private UUID cohort(String name) {
-        return directory.cohortNamed(name).orElseGet(() -> {
+    /** The cohorts of these names, made where there is none. */
+    private Map<String, UUID> cohorts(Map<String, String> names) {
+        Map<String, UUID> ids = new HashMap<>();
+        directory.cohortsNamed(names.keySet()).forEach((key, cohort) -> ids.put(key, cohort.id()));
+        names.forEach((key, name) -> ids.computeIfAbsent(key, missing -> {
             UUID id = UUID.randomUUID();
             enrolment.addCohort(id, name);
             return id;
-        });
+        }));
+        return ids;
     }
 
     private static Map<String, String> firstSpellings(Roster roster) {

@@ -26,9 +26,15 @@ import org.riseandgel.account.office.Roster.Fault;
  * first.
  */
 final class RosterReader {
-    static final int MOST_BYTES = 1 << 20;
-    static final int MOST_PEOPLE = 5_000;
-    private static final int MOST_FAULTS = 200;
+    static final int MOST_BYTES = 2_000_000;
+    static final int MOST_PEOPLE = 10_000;
+    static final String TOO_MANY = "There are more than 10,000 people in the list. Split it.";
+    static final String TOO_LARGE = "The list is larger than 2 MB. Split it in two.";
+    static final int MOST_FAULTS = 200;
+
+    /** Rows that hold nothing are passed over, but not without end. */
+    private static final int MOST_ROWS = 4 * MOST_PEOPLE;
+
     private static final List<String> COLUMNS = List.of("name", "sign-in name", "role", "cohort");
     private static final String HEADING = "The first line must be: name,sign-in name,role,cohort";
 
@@ -48,8 +54,9 @@ final class RosterReader {
 
     /** The list in the text. */
     static Roster read(String text) {
-        if (text.getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
-            return Roster.wrong(0, "The list is larger than 1 MB. Split it in two.");
+        // A page sends every line end as two characters; a list that fitted once must fit again.
+        if (text.replace("\r", "").getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
+            return Roster.wrong(0, TOO_LARGE);
         }
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         if (plain.isBlank()) {
@@ -68,6 +75,9 @@ final class RosterReader {
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
             for (CSVRecord record : parser) {
                 rows.add(new Numbered((int) parser.getCurrentLineNumber(), record.toList()));
+                if (rows.size() > MOST_ROWS) {
+                    return Roster.wrong(0, TOO_MANY);
+                }
             }
         } catch (IOException | UncheckedIOException e) {
             int line = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).line + 1;
@@ -102,7 +112,7 @@ final class RosterReader {
             return Roster.wrong(0, "There is a heading but no person below it. Write one person on each line.");
         }
         if (people.size() > MOST_PEOPLE) {
-            return Roster.wrong(0, "There are more than 5,000 people in the list. Split it.");
+            return Roster.wrong(0, TOO_MANY);
         }
         return check(heading, people);
     }

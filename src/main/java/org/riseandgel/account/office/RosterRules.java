@@ -34,9 +34,22 @@ final class RosterRules {
         } else if (!PlainText.isLine(entry.name(), PersonForm.LONGEST_NAME)) {
             found.add("The name is longer than 80 characters or holds an invisible character. Type it again.");
         }
+        damaged("name", entry.name(), found);
         signInName(entry, earlier, found);
         role(entry, found);
         return found;
+    }
+
+    /** What tells of a file that was read in the wrong way before it came, or of one made to do harm in a spreadsheet. */
+    private static void damaged(String what, String text, List<String> found) {
+        if (text.indexOf('\uFFFD') >= 0) {
+            found.add("The " + what + " holds a character that got lost when the list was saved. Save it as CSV UTF-8"
+                    + " again.");
+        }
+        if (!text.isEmpty() && "=+@".indexOf(text.charAt(0)) >= 0) {
+            found.add("The " + what + " begins with " + text.charAt(0)
+                    + ", as a formula in a spreadsheet does. Write it" + " without.");
+        }
     }
 
     private static void signInName(Entry entry, Integer earlier, List<String> found) {
@@ -62,6 +75,7 @@ final class RosterRules {
         if (!PlainText.isLine(entry.cohort(), CohortDesk.LONGEST_NAME)) {
             found.add("The cohort's name is longer than 80 characters or holds an invisible character.");
         }
+        damaged("cohort's name", entry.cohort(), found);
         boolean inCohorts =
                 entry.role().equals(Roles.APPRENTICE) || entry.role().equals(Roles.INSTRUCTOR);
         if (!inCohorts && RoleForm.ALL.contains(entry.role())) {

@@ -15,6 +15,7 @@ import com.fasterxml.jackson.databind.util.StdConverter;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -88,6 +89,15 @@ public final class EventText {
             ids.add(UUID.fromString(node.textValue()));
         }
         node.forEach(inner -> collect(inner, ids));
+    }
+
+    /** Every kind of event there is, in the order of the alphabet. */
+    public static List<String> kinds() {
+        return Arrays.stream(Body.class.getPermittedSubclasses())
+                .flatMap(group -> Arrays.stream(group.getPermittedSubclasses()))
+                .map(EventText::name)
+                .sorted()
+                .toList();
     }
 
     /** The kind of an event, such as {@code training-given}. */

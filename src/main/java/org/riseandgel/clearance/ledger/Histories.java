@@ -126,6 +126,14 @@ public class Histories {
         }
     }
 
+    /** The events on those of the lines that are there and can be read. */
+    public static List<Event> events(List<Line> lines) {
+        return lines.stream()
+                .filter(line -> !line.isPurged())
+                .flatMap(line -> event(line).stream())
+                .toList();
+    }
+
     private static Set<UUID> named(Line line) {
         if (line.isPurged()) {
             return Set.of();

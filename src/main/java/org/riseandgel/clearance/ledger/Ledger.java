@@ -6,9 +6,12 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import org.riseandgel.clearance.rule.Body;
 import org.riseandgel.clearance.rule.Event;
 import org.riseandgel.platform.sql.Row;
@@ -157,6 +160,11 @@ public class Ledger {
                         ids.stream().map(UUID::toString).toArray(String[]::new));
     }
 
+    /** The lines of some kinds, in order. */
+    public List<Line> ofKinds(String... kinds) {
+        return sql.list(COLUMNS + "WHERE kind = ANY (?) ORDER BY number", Ledger::line, (Object) kinds);
+    }
+
     /** The lines that correct a line about somebody, in order. */
     public List<Line> correctionsAbout(Collection<UUID> people) {
         return sql.list(
@@ -167,6 +175,78 @@ public class Ledger {
                         ORDER BY number""",
                 Ledger::line,
                 (Object) people.stream().map(UUID::toString).toArray(String[]::new));
+    }
+
+    /** Which of these lines a later line corrects. */
+    public Set<UUID> correctedAmong(Collection<UUID> ids) {
+        return ids.isEmpty()
+                ? Set.of()
+                : Set.copyOf(sql.list(
+                        """
+                        SELECT DISTINCT (content::jsonb -> 'said' ->> 'event')::uuid AS corrected
+                        FROM register_event
+                        WHERE kind = 'corrected' AND (content::jsonb -> 'said' ->> 'event')::uuid = ANY (?::uuid[])""",
+                        row -> row.uuid("corrected"),
+                        (Object) texts(ids)));
+    }
+
+    /**
+     * Which lines are looked for; null and empty leave a condition out.
+     *
+     * @param about only lines about one of these people
+     * @param by only lines that one of these people wrote down
+     * @param kind only lines of a kind
+     * @param words only lines with a free text in which these words stand
+     * @param from only lines recorded then or later
+     * @param until only lines recorded before then
+     * @param before only lines with a smaller number; 0 for all
+     */
+    public record Sought(
+            Collection<UUID> about,
+            Collection<UUID> by,
+            String kind,
+            String words,
+            Instant from,
+            Instant until,
+            long before) {
+        /** Every line. */
+        public static final Sought ALL = new Sought(null, null, null, null, null, null, 0);
+    }
+
+    /** The newest lines that fit, newest first. */
+    public List<Line> search(Sought sought, int most) {
+        StringBuilder where = new StringBuilder("WHERE true\n");
+        List<Object> values = new ArrayList<>();
+        given(sought.about(), "AND person_id = ANY (?::uuid[])\n", where, values, Ledger::texts);
+        given(sought.by(), "AND (content::jsonb ->> 'by')::uuid = ANY (?::uuid[])\n", where, values, Ledger::texts);
+        given(sought.kind(), "AND kind = ?\n", where, values, kind -> kind);
+        given(
+                sought.words(),
+                """
+                AND EXISTS (SELECT 1 FROM register_note n
+                            WHERE n.words ILIKE ? ESCAPE '!' AND strpos(content, n.id::text) > 0
+                              AND (n.person_id IS NOT DISTINCT FROM register_event.person_id OR kind = 'corrected'))
+                """,
+                where,
+                values,
+                words -> "%" + words.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%");
+        given(sought.from(), "AND recorded >= ?\n", where, values, from -> from);
+        given(sought.until(), "AND recorded < ?\n", where, values, until -> until);
+        given(sought.before() > 0 ? sought.before() : null, "AND number < ?\n", where, values, number -> number);
+        values.add(most);
+        return sql.list(COLUMNS + where + "ORDER BY number DESC LIMIT ?", Ledger::line, values.toArray());
+    }
+
+    private static <T> void given(
+            T value, String condition, StringBuilder where, List<Object> values, Function<T, Object> bound) {
+        if (value != null) {
+            where.append(condition);
+            values.add(bound.apply(value));
+        }
+    }
+
+    private static String[] texts(Collection<UUID> ids) {
+        return ids.stream().map(UUID::toString).toArray(String[]::new);
     }
 
     /** Everybody the register says something about. */

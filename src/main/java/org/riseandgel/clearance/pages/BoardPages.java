@@ -6,6 +6,8 @@ import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -13,6 +15,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.riseandgel.account.Roles;
+import org.riseandgel.account.Viewer;
+import org.riseandgel.clearance.Appeals;
+import org.riseandgel.clearance.CorrectionDesk;
 import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.Reminders;
 import org.riseandgel.clearance.rule.Scope;
@@ -27,12 +32,25 @@ public class BoardPages {
 
     private final Register register;
     private final Reminders reminders;
+    private final Appeals appeals;
+    private final CorrectionDesk corrections;
+    private final Viewer viewer;
     private final SchoolSettings settings;
     private final Clock clock;
 
-    BoardPages(Register register, Reminders reminders, SchoolSettings settings, Clock clock) {
+    BoardPages(
+            Register register,
+            Reminders reminders,
+            Appeals appeals,
+            CorrectionDesk corrections,
+            Viewer viewer,
+            SchoolSettings settings,
+            Clock clock) {
         this.register = register;
         this.reminders = reminders;
+        this.appeals = appeals;
+        this.corrections = corrections;
+        this.viewer = viewer;
         this.settings = settings;
         this.clock = clock;
     }
@@ -62,10 +80,23 @@ public class BoardPages {
         }
     }
 
+    /**
+     * What else the viewer finds in the register.
+     *
+     * @param waiting how many appeals and corrections wait for a second person
+     * @param moment what an address of the same board at the same moment ends with
+     */
+    public record May(boolean decide, boolean keep, int waiting, String moment) {}
+
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance board(
-                BoardView board, List<Reminders.Ending> endings, String at, String known, List<Problem> problems);
+                BoardView board,
+                List<Reminders.Ending> endings,
+                May may,
+                String at,
+                String known,
+                List<Problem> problems);
 
         private Templates() {}
     }
@@ -78,15 +109,36 @@ public class BoardPages {
         Moment knew = Moment.read("known", known, settings.zone(), now, problems);
         boolean past = problems.isEmpty()
                 && (when.instant().isPresent() || knew.instant().isPresent());
-        BoardView view = past
-                ? BoardView.of(
-                        register.board(
-                                when.instant().orElse(null), knew.instant().orElse(null)),
-                        true)
-                : BoardView.of(register.board(null, null), false);
-        List<Reminders.Ending> endings = past ? List.of() : reminders.all(LocalDate.ofInstant(now, settings.zone()));
+        Register.Board board = past
+                ? register.board(when.instant().orElse(null), knew.instant().orElse(null))
+                : register.board(null, null);
+        BoardView view = BoardView.of(board, past);
+        List<Reminders.Ending> endings =
+                past ? List.of() : reminders.on(board, LocalDate.ofInstant(now, settings.zone()));
         return Response.status(problems.isEmpty() ? Response.Status.OK.getStatusCode() : UNPROCESSABLE)
-                .entity(Templates.board(view, endings, when.typed(), knew.typed(), List.copyOf(problems)))
+                .entity(Templates.board(
+                        view,
+                        endings,
+                        may(past ? moment(when, knew) : ""),
+                        when.typed(),
+                        knew.typed(),
+                        List.copyOf(problems)))
                 .build();
+    }
+
+    private May may(String moment) {
+        boolean decide = viewer.isInstructor() || viewer.isSafetyLead();
+        return new May(
+                decide,
+                viewer.isSafetyLead() || viewer.isOffice(),
+                decide ? appeals.open().size() + corrections.open().size() : 0,
+                moment);
+    }
+
+    private static String moment(Moment when, Moment knew) {
+        return "?at=%s&known=%s"
+                .formatted(
+                        URLEncoder.encode(when.typed(), StandardCharsets.UTF_8),
+                        URLEncoder.encode(knew.typed(), StandardCharsets.UTF_8));
     }
 }

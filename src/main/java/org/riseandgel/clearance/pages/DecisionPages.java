@@ -9,6 +9,9 @@ import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +36,7 @@ import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Scope;
 import org.riseandgel.clearance.rule.Standing;
 import org.riseandgel.clearance.rule.Trigger;
+import org.riseandgel.platform.school.SchoolSettings;
 import org.riseandgel.platform.web.Choice;
 import org.riseandgel.platform.web.Problem;
 import org.riseandgel.platform.web.SeeOther;
@@ -48,13 +52,24 @@ public class DecisionPages {
     private final Decisions decisions;
     private final People people;
     private final Viewer viewer;
+    private final SchoolSettings settings;
+    private final Clock clock;
 
-    DecisionPages(Register register, PersonRecord records, Decisions decisions, People people, Viewer viewer) {
+    DecisionPages(
+            Register register,
+            PersonRecord records,
+            Decisions decisions,
+            People people,
+            Viewer viewer,
+            SchoolSettings settings,
+            Clock clock) {
         this.register = register;
         this.records = records;
         this.decisions = decisions;
         this.people = people;
         this.viewer = viewer;
+        this.settings = settings;
+        this.clock = clock;
     }
 
     /** An evidence line that a precondition rests on. */
@@ -74,8 +89,8 @@ public class DecisionPages {
             boolean mayDecide) {}
 
     /** What was typed into a form of the page. */
-    public record Typed(String countersigner, String reason, String trigger) {
-        static final Typed NOTHING = new Typed("", "", "");
+    public record Typed(String countersigner, String reason, String trigger, String since) {
+        static final Typed NOTHING = new Typed("", "", "", "");
     }
 
     @CheckedTemplate
@@ -109,12 +124,13 @@ public class DecisionPages {
     public Response suspendAll(
             @RestPath UUID person,
             @RestForm @DefaultValue("") String trigger,
-            @RestForm @DefaultValue("") String reason) {
+            @RestForm @DefaultValue("") String reason,
+            @RestForm @DefaultValue("") String since) {
         PersonView found = find(person);
-        Typed typed = new Typed("", reason, trigger);
+        Typed typed = new Typed("", reason, trigger, since);
         return acted(
                 () -> {
-                    decisions.suspend(viewer.getId(), person, null, trigger(trigger), reason);
+                    decisions.suspend(viewer.getId(), person, null, trigger(trigger), reason, moment(since));
                     return SeeOther.page("/register/people/" + person + "?done=suspended");
                 },
                 problems -> personPage(found, typed, "", problems));
@@ -135,7 +151,7 @@ public class DecisionPages {
         return decide(
                 person,
                 scope,
-                new Typed(countersigner, "", ""),
+                new Typed(countersigner, "", "", ""),
                 () -> decisions
                         .grant(viewer.getId(), person, scope, countersigner)
                         .given(),
@@ -153,7 +169,7 @@ public class DecisionPages {
         return decide(
                 person,
                 scope,
-                new Typed(countersigner, reason, ""),
+                new Typed(countersigner, reason, "", ""),
                 () -> decisions
                         .reinstate(viewer.getId(), person, scope, countersigner, reason)
                         .given(),
@@ -167,12 +183,13 @@ public class DecisionPages {
             @RestPath UUID person,
             @RestPath UUID scope,
             @RestForm @DefaultValue("") String trigger,
-            @RestForm @DefaultValue("") String reason) {
+            @RestForm @DefaultValue("") String reason,
+            @RestForm @DefaultValue("") String since) {
         return decide(
                 person,
                 scope,
-                new Typed("", reason, trigger),
-                () -> decisions.suspend(viewer.getId(), person, scope, trigger(trigger), reason) != null,
+                new Typed("", reason, trigger, since),
+                () -> decisions.suspend(viewer.getId(), person, scope, trigger(trigger), reason, moment(since)) != null,
                 "suspended");
     }
 
@@ -187,7 +204,7 @@ public class DecisionPages {
         return decide(
                 person,
                 scope,
-                new Typed("", reason, ""),
+                new Typed("", reason, "", ""),
                 () -> decisions.withdraw(viewer.getId(), person, scope, "yes".equals(cause), reason) != null,
                 "withdrawn");
     }
@@ -276,6 +293,18 @@ public class DecisionPages {
                 || reason == Reason.PARTY_WITHDRAWN
                 || reason == Reason.RESPIRATOR_LAPSED
                 || reason == Reason.SDS_DELTA_OVERDUE;
+    }
+
+    /** The moment since which it holds; null when the field is empty, which means now. */
+    private Instant moment(String since) {
+        List<Problem> problems = new ArrayList<>();
+        Instant read = Moment.read("since", since, settings.zone(), clock.instant(), problems)
+                .instant()
+                .orElse(null);
+        if (!problems.isEmpty()) {
+            throw new RegisterProblem(problems);
+        }
+        return read;
     }
 
     private boolean mayDecide() {

@@ -110,7 +110,8 @@ class EvidenceChoices {
     private List<Choice> asked(UUID person) {
         List<Choice> asked = new ArrayList<>();
         asked.add(new Choice("", "A long time without handling"));
-        records.search(null, null, Integer.MAX_VALUE, 0).stream()
+        Stream.of("delta-asked", "sds-filed")
+                .flatMap(kind -> records.search(null, kind, Integer.MAX_VALUE, 0).stream())
                 .filter(line -> line.said() instanceof Setting.SdsFiled
                         || line.said() instanceof Setting.DeltaAsked delta
                                 && (delta.person() == null || delta.person().equals(person)))

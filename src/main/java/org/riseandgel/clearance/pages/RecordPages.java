@@ -9,6 +9,7 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,6 +23,7 @@ import org.riseandgel.clearance.EvidenceDesk;
 import org.riseandgel.clearance.PersonRecord;
 import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.RegisterProblem;
+import org.riseandgel.clearance.Reminders;
 import org.riseandgel.clearance.rule.Evidence;
 import org.riseandgel.clearance.rule.Scope;
 import org.riseandgel.clearance.rule.Setting;
@@ -35,16 +37,27 @@ public class RecordPages {
     private static final int UNPROCESSABLE = 422;
 
     private final Register register;
+    private final Reminders reminders;
     private final PersonRecord records;
     private final Decisions decisions;
     private final EvidenceDesk desk;
+    private final OwnRecordFile file;
     private final Viewer viewer;
 
-    RecordPages(Register register, PersonRecord records, Decisions decisions, EvidenceDesk desk, Viewer viewer) {
+    RecordPages(
+            Register register,
+            Reminders reminders,
+            PersonRecord records,
+            Decisions decisions,
+            EvidenceDesk desk,
+            OwnRecordFile file,
+            Viewer viewer) {
         this.register = register;
+        this.reminders = reminders;
         this.records = records;
         this.decisions = decisions;
         this.desk = desk;
+        this.file = file;
         this.viewer = viewer;
     }
 
@@ -55,6 +68,7 @@ public class RecordPages {
     static class Templates {
         static native TemplateInstance mine(
                 List<Register.BoardRow> standings,
+                List<Register.Coming> coming,
                 List<LineView> lines,
                 List<OwnPractical> practicals,
                 List<SheetView> sheets,
@@ -71,15 +85,11 @@ public class RecordPages {
         return page("", "", done, List.of());
     }
 
-    /** Every line about oneself as it stands in the register, one JSON text a line. */
+    /** Everything on record about oneself, with names, free texts and the questions at doors, one JSON object a line. */
     @GET
     @Path("lines")
     public Response lines() {
-        String text = records.of(viewer.getId()).stream()
-                .map(line -> "{\"number\":%d,\"id\":\"%s\",\"effective\":\"%s\",\"recorded\":\"%s\",\"said\":%s}\n"
-                        .formatted(line.number(), line.id(), line.effective(), line.recorded(), line.text()))
-                .collect(Collectors.joining());
-        return Response.ok(text)
+        return Response.ok(file.of(viewer.getId()))
                 .header(HttpHeaders.CONTENT_TYPE, "application/jsonl; charset=UTF-8")
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"own-record.jsonl\"")
                 .build();
@@ -116,6 +126,7 @@ public class RecordPages {
         List<PersonRecord.RecordLine> lines = records.of(viewer.getId());
         return Templates.mine(
                 register.standings(viewer.getId()),
+                reminders.before(viewer.getId(), LocalDate.MAX),
                 lines.stream().map(LineView::of).toList(),
                 OwnPractical.waiting(lines, register.policy()),
                 sheets(lines),

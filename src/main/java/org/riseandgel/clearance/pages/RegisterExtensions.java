@@ -9,6 +9,7 @@ import org.riseandgel.clearance.rule.Act;
 import org.riseandgel.clearance.rule.Checklist;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.NeedResult;
+import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Scope;
 import org.riseandgel.clearance.rule.Standing;
 import org.riseandgel.clearance.rule.Status;
@@ -34,6 +35,10 @@ final class RegisterExtensions {
             return "right";
         }
         return standing.status() == Status.SUPERVISED_ONLY ? "begun" : "wrong";
+    }
+
+    static String aheadWords(Reason reason) {
+        return Words.ahead(reason);
     }
 
     static boolean holding(Standing standing) {

@@ -17,8 +17,10 @@ import org.jboss.resteasy.reactive.RestQuery;
 import org.riseandgel.account.People;
 import org.riseandgel.account.Roles;
 import org.riseandgel.account.Viewer;
+import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.SettingsDesk;
 import org.riseandgel.clearance.WhatIf;
+import org.riseandgel.platform.web.Choice;
 import org.riseandgel.platform.web.Problem;
 
 /** What the school lays down for its register, and the policy: what is in force, what the file proposes, whom it costs what. */
@@ -27,12 +29,14 @@ import org.riseandgel.platform.web.Problem;
 public class SettingsPages {
     private final SettingsDesk desk;
     private final WhatIf whatIf;
+    private final Register register;
     private final People people;
     private final Viewer viewer;
 
-    SettingsPages(SettingsDesk desk, WhatIf whatIf, People people, Viewer viewer) {
+    SettingsPages(SettingsDesk desk, WhatIf whatIf, Register register, People people, Viewer viewer) {
         this.desk = desk;
         this.whatIf = whatIf;
+        this.register = register;
         this.people = people;
         this.viewer = viewer;
     }
@@ -43,7 +47,12 @@ public class SettingsPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance settings(
-                WhatIf.Preview preview, List<FallenView> fallen, boolean mayPut, String done, List<Problem> problems);
+                WhatIf.Preview preview,
+                List<FallenView> fallen,
+                List<Choice> periods,
+                boolean mayPut,
+                String done,
+                List<Problem> problems);
 
         private Templates() {}
     }
@@ -77,6 +86,7 @@ public class SettingsPages {
                                 one.scopeTitle(),
                                 one.due()))
                         .toList(),
+                register.policy().map(PolicyFacts::of).orElse(List.of()),
                 viewer.isSafetyLead(),
                 done,
                 problems);

@@ -107,7 +107,7 @@ final class Conditions {
             last = delta.get();
         }
         for (Fact<Evidence.Handled> handled : history.about(question.person(), Evidence.Handled.class, at)) {
-            boolean inTime = handled.effective().isBefore(idleEnd(last));
+            boolean inTime = handled.effective().isBefore(idleFrom(last));
             if (handled.body().scope().equals(scope.id())
                     && inTime
                     && handled.effective().isAfter(last)) {
@@ -115,6 +115,12 @@ final class Conditions {
             }
         }
         limits.add(Reason.DELTA_OVERDUE, idleEnd(last));
+    }
+
+    /** From here on a delta training is due. */
+    private Instant idleFrom(Instant last) {
+        return history.days()
+                .after(history.days().of(last).plusDays(policy.periods().idleDays()));
     }
 
     private Instant idleEnd(Instant last) {

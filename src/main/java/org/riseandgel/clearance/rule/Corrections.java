@@ -88,7 +88,8 @@ public final class Corrections {
                 : Optional.of("The replacement is of the same kind, about the same person, and has its time.");
     }
 
-    private static boolean mayFall(Body wrong) {
+    /** Whether a correction may say of such an event that it did not happen. */
+    public static boolean mayFall(Body wrong) {
         return wrong instanceof Evidence
                 || wrong instanceof Setting.QualificationGiven
                 || wrong instanceof Setting.DeltaAsked

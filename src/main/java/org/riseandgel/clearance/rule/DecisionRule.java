@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Whether a clearance may be granted or given back now, and whether one that was still stands on what it rests on. */
 final class DecisionRule {
@@ -59,11 +60,16 @@ final class DecisionRule {
                 policy.version());
     }
 
-    /** Whether the named evidence carries the grant under a policy, by what is known now. */
+    /**
+     * Whether the named evidence carries the grant under a policy, and nothing else that is known now of the time before
+     * it stands against it.
+     */
     boolean carries(Fact<Decision.Granted> grant, Policy policy) {
         Decision.Granted made = grant.body();
         Instant at = grant.effective();
-        Optional<Scope> scope = history.scope(made.scope());
+        Optional<Scope> scope = history.openScopes(at).stream()
+                .filter(one -> one.id().equals(made.scope()))
+                .findFirst();
         Optional<Fact<Decision.Granted>> before =
                 History.last(history.about(made.person(), Decision.Granted.class, at).stream()
                         .filter(f -> f.body().scope().equals(made.scope()) && f.number() < grant.number())
@@ -73,7 +79,8 @@ final class DecisionRule {
         boolean minor = history.age(made.person(), at) == Ages.Age.UNDER_18;
         return scope.isPresent()
                 && (!minor || made.supervised())
-                && evidence(proposal, policy, scope.get(), before, at, made.evidence()::contains).stream()
+                && Stream.<Predicate<UUID>>of(made.evidence()::contains, ANY)
+                        .flatMap(counts -> evidence(proposal, policy, scope.get(), before, at, counts).stream())
                         .allMatch(NeedResult::met)
                 && decider(proposal, policy, at).stream().allMatch(NeedResult::met);
     }
@@ -120,7 +127,9 @@ final class DecisionRule {
         Optional<Scope> scope = history.scope(made.scope());
         return policy.isPresent()
                 && scope.isPresent()
-                && practical(proposal, policy.get(), scope.get(), suspended, at, made.evidence()::contains).stream()
+                && Stream.<Predicate<UUID>>of(made.evidence()::contains, ANY)
+                        .flatMap(counts ->
+                                practical(proposal, policy.get(), scope.get(), suspended, at, counts).stream())
                         .allMatch(NeedResult::met)
                 && decider(proposal, policy.get(), at).stream().allMatch(NeedResult::met);
     }

@@ -186,7 +186,8 @@ final class EvidenceSearch {
         Evidence.ObservationRecorded practical = seen.body();
         return checklist.version().equals(practical.versions().pool())
                 && checklist.isPassedBy(practical.steps())
-                && days(seen.effective()) <= policy.periods().observationDays()
+                && Math.max(days(seen.effective()), days(practical.endedAt()))
+                        <= policy.periods().observationDays()
                 && qualified(practical.observer(), Act.OBSERVE, seen)
                 && history.about(person, Evidence.ObservationAcknowledged.class, at).stream()
                         .anyMatch(f -> f.body().observation().equals(seen.id()));

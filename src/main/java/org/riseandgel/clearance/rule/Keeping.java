@@ -18,6 +18,29 @@ public sealed interface Keeping extends Body {
     record Corrected(UUID event, UUID by, UUID confirmedBy, Instant effective, Body replacement, Note reason)
             implements Keeping {}
 
+    /**
+     * Somebody says that an earlier event was wrong, and waits for another person to confirm it. Changes no answer.
+     *
+     * @param person whom the earlier event is about; null when it concerns nobody alone
+     * @param effective when it really happened; null when it did not happen
+     * @param replacement what really happened; null when nothing did
+     */
+    record CorrectionAsked(UUID person, UUID event, UUID by, Instant effective, Body replacement, Note reason)
+            implements Keeping {
+        @Override
+        public Optional<UUID> subject() {
+            return Optional.ofNullable(person);
+        }
+    }
+
+    /** A correction that was asked for is not made. Changes no answer. */
+    record CorrectionDeclined(UUID person, UUID asked, UUID by, Note reason) implements Keeping {
+        @Override
+        public Optional<UUID> subject() {
+            return Optional.ofNullable(person);
+        }
+    }
+
     /** The person has left the school. */
     record RelationEnded(UUID person, LocalDate on) implements Keeping {
         @Override

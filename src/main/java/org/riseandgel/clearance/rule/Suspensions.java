@@ -39,10 +39,7 @@ final class Suspensions {
             Question question, Scope scope, Fact<Decision.Granted> grant, Policy policy, Instant at, Limits limits) {
         parties(question, grant, policy, at, limits);
         if (scope.respirator()) {
-            Instant start = lastLift(question, grant.effective(), at);
-            limits.add(
-                    Reason.RESPIRATOR_LAPSED,
-                    new Respirator(history, policy, question.person(), id -> true).heldUntil(start, at));
+            limits.add(Reason.RESPIRATOR_LAPSED, lapse(question, grant.effective(), policy, at));
         }
         for (Fact<Setting.SdsFiled> sheet : newSheets(scope, grant, at)) {
             if (sheet.body().changesProtection()) {
@@ -83,6 +80,25 @@ final class Suspensions {
                 .orElse(otherwise);
     }
 
+    /** The first instant without papers that no reinstatement after it has made good. */
+    private Instant lapse(Question question, Instant start, Policy policy, Instant at) {
+        Respirator papers = new Respirator(history, policy, question.person(), id -> true);
+        Instant lapse = papers.heldUntil(start, at);
+        Optional<Instant> lifted = liftAfter(question, lapse, at);
+        while (lifted.isPresent()) {
+            lapse = papers.heldUntil(lifted.get(), at);
+            lifted = liftAfter(question, lapse, at);
+        }
+        return lapse;
+    }
+
+    private Optional<Instant> liftAfter(Question question, Instant lapse, Instant at) {
+        return lifts(question, at).stream()
+                .filter(f -> f.effective().isAfter(lapse) && decisions.lifts(f, lapse))
+                .map(Fact::effective)
+                .findFirst();
+    }
+
     private void parties(Question question, Fact<Decision.Granted> grant, Policy policy, Instant at, Limits limits) {
         Instant oldest = history.days()
                 .start(history.days()
@@ -93,7 +109,7 @@ final class Suspensions {
                 .all(at).stream()
                         .filter(part -> !part.when().isBefore(oldest))
                         .forEach(part -> qualifications.losses(part.by(), at).stream()
-                                .filter(loss -> loss.effective().isAfter(grant.effective())
+                                .filter(loss -> loss.undoes(grant)
                                         && !loss.effective().isBefore(part.when())
                                         && !isLifted(question, loss, at))
                                 .forEach(loss -> limits.add(Reason.PARTY_WITHDRAWN, loss.effective())));

@@ -1,5 +1,7 @@
 package org.riseandgel.platform.table;
 
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -75,6 +77,16 @@ public record TableFile(Path path, long size, String digest) {
                 remove();
             }
         };
+    }
+
+    /** The file as an answer to a download, named so in the visitor's folder. */
+    public Response download(String name, Format format) {
+        return Response.ok(entity())
+                .type(format.mediaType())
+                .header(HttpHeaders.CONTENT_LENGTH, size)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "." + format.ending + "\"")
+                .header("Repr-Digest", "sha-256=:" + digest + ":")
+                .build();
     }
 
     private void remove() {

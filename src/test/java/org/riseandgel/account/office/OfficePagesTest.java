@@ -2,11 +2,14 @@ package org.riseandgel.account.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.agroal.api.AgroalDataSource;
+import io.quarkus.test.TestTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
@@ -15,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.riseandgel.Browserless;
 import org.riseandgel.Browserless.Answer;
+import org.riseandgel.CountedStatements;
 import org.riseandgel.MutableClock;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
@@ -25,7 +29,14 @@ import org.riseandgel.platform.sql.Sql;
 
 @QuarkusTest
 class OfficePagesTest {
+    private static final String PEOPLE = "[aria-label='People in the list']";
     private static final UUID NOBODY = new UUID(7, 7);
+
+    @Inject
+    RosterImport rosterImport;
+
+    @Inject
+    AgroalDataSource dataSource;
 
     @Inject
     People people;
@@ -251,7 +262,7 @@ class OfficePagesTest {
                 + "\nJoris Vale,joris" + stamp + ",instructor,group " + stamp + "\n";
         Answer preview = office.postMultipart("/office/people/import", Map.of("text", list));
         assertThat(preview.status()).as(preview.toString()).isEqualTo(200);
-        assertThat(preview.page().select("tbody tr")).hasSize(2);
+        assertThat(preview.page().select(PEOPLE + " tbody tr")).hasSize(2);
         assertThat(preview.page().text()).contains("These cohorts will be made: Group " + stamp);
         assertThat(exists("mara" + stamp)).isFalse();
         String carried = preview.page().selectFirst("textarea[name=text]").wholeText();
@@ -278,21 +289,86 @@ class OfficePagesTest {
                 .anyMatch(m -> m.startsWith("Line 2: ") && m.contains("is taken"));
     }
 
+    /** Ten thousand people of forty cohorts: shown first, then taken in with a bounded number of statements. */
+    @Test
+    @TestTransaction
+    void tenThousandPeopleAreTakenInAtOnce() {
+        StringBuilder list = new StringBuilder("name,sign-in name,role,cohort\n");
+        for (int i = 0; i < RosterReader.MOST_PEOPLE; i++) {
+            list.append("Person Number ")
+                    .append(i)
+                    .append(",many.")
+                    .append(i)
+                    .append(",apprentice,Many ")
+                    .append(i % 40)
+                    .append('\n');
+        }
+        Answer preview = SignedIn.as("office").postMultipart("/office/people/import", Map.of("text", list.toString()));
+        assertThat(preview.page().select("h1").text()).isEqualTo("Preview: 10000 people");
+        assertThat(preview.page().select(PEOPLE + " tbody tr")).hasSize(500);
+        assertThat(preview.page().text()).contains("And 9500 more, read to the end and without a fault.");
+        assertThat(exists("many.9999")).isFalse();
+
+        Roster roster = rosterImport.read(
+                preview.page().selectFirst("textarea[name=text]").wholeText());
+        CountedStatements counted = CountedStatements.of(dataSource);
+        assertThat(rosterImport.take(roster, DemoPeople.OFFICE)).hasSize(10_000);
+        assertThat(counted.taken().stream()
+                        .filter(one -> one.toLowerCase(Locale.ROOT).contains("cohort_member")))
+                .as("one statement lets everybody join")
+                .hasSize(1);
+        assertThat(sql.first(
+                        """
+                        SELECT count(*)::int AS people, count(DISTINCT m.cohort_id)::int AS cohorts
+                        FROM person p JOIN cohort_member m ON m.person_id = p.id JOIN person_role r ON r.person_id = p.id
+                        WHERE p.sign_in_name LIKE 'many.%' AND m.part = 'learns' AND r.role = 'apprentice'""",
+                        row -> row.number("people") + " in " + row.number("cohorts")))
+                .contains("10000 in 40");
+    }
+
+    @Test
+    void aListForACohortThatIsClosedIsRefused() {
+        Browserless office = SignedIn.as("office");
+        String name = "Closed " + Long.toString(System.nanoTime(), 36);
+        String at =
+                office.post("/office/cohorts", Map.of("name", name)).location().replaceAll("\\?.*", "");
+        assertThat(office.post(at + "/close").status()).isEqualTo(303);
+        String list =
+                "name,sign-in name,role,cohort\nMara,closed.mara,apprentice," + name.toUpperCase(Locale.ROOT) + "\n";
+        Answer refused = office.postMultipart("/office/people/import", Map.of("text", list));
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.page().select(".error-summary li").text())
+                .contains("Line 2: ")
+                .contains("is closed");
+        assertThat(office.post(at + "/members", Map.of("names", "esme", "part", "learns"))
+                        .status())
+                .isEqualTo(422);
+        assertThat(office.get("/office/cohorts")
+                        .page()
+                        .select("[aria-label='Closed cohorts']")
+                        .text())
+                .contains(name);
+        assertThat(office.post(at + "/open").status()).isEqualTo(303);
+        assertThat(office.postMultipart("/office/people/import", Map.of("text", list))
+                        .status())
+                .isEqualTo(200);
+    }
+
     @Test
     void aListMayComeAsAFile() {
         Browserless office = SignedIn.as("office");
         byte[] good = "\uFEFFname;sign-in name;role;cohort\r\nMära;a.file.person;apprentice;\r\n"
                 .getBytes(StandardCharsets.UTF_8);
         Answer preview = office.postMultipart("/office/people/import", Map.of("text", ""), "list.csv", good);
-        assertThat(preview.page().select("tbody th").text()).isEqualTo("Mära");
+        assertThat(preview.page().select(PEOPLE + " tbody th").text()).isEqualTo("Mära");
         byte[] latin =
                 "name;sign-in name;role;cohort\nM\u00e4ra;mara;apprentice;\n".getBytes(StandardCharsets.ISO_8859_1);
         Answer refused = office.postMultipart("/office/people/import", Map.of("text", ""), "list.csv", latin);
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.page().select(".error-summary").text()).contains("not UTF-8");
-        Answer large = office.postMultipart("/office/people/import", Map.of("text", ""), "l.csv", new byte[1_100_000]);
+        Answer large = office.postMultipart("/office/people/import", Map.of("text", ""), "l.csv", new byte[2_000_001]);
         assertThat(large.status()).isEqualTo(422);
-        assertThat(large.page().select(".error-summary").text()).contains("larger than 1 MB");
+        assertThat(large.page().select(".error-summary").text()).contains("larger than 2 MB");
         assertThat(office.postMultipart("/office/people/import", Map.of("text", ""))
                         .status())
                 .isEqualTo(422);

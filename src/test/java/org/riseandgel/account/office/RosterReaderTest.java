@@ -102,15 +102,15 @@ class RosterReaderTest {
         assertThat(RosterReader.read(HEADING + name + ",mara,apprentice," + name)
                         .faults())
                 .hasSize(2);
-        String people = IntStream.range(0, 5_001)
+        String people = IntStream.range(0, 10_001)
                 .mapToObj(i -> "Person,p" + i + "x,apprentice,\n")
                 .collect(Collectors.joining());
         assertThat(RosterReader.read(HEADING + people).faults())
                 .extracting(Fault::message)
-                .containsExactly("There are more than 5,000 people in the list. Split it.");
+                .containsExactly(RosterReader.TOO_MANY);
         assertThat(RosterReader.read("x".repeat(RosterReader.MOST_BYTES + 1)).faults())
                 .extracting(Fault::message)
-                .containsExactly("The list is larger than 1 MB. Split it in two.");
+                .containsExactly(RosterReader.TOO_LARGE);
     }
 
     @Test

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -13,6 +15,7 @@ import org.riseandgel.Browserless;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.clearance.Decisions;
+import org.riseandgel.clearance.PersonRecord;
 import org.riseandgel.clearance.Place;
 import org.riseandgel.clearance.RegisterCheck;
 import org.riseandgel.clearance.School;
@@ -20,6 +23,7 @@ import org.riseandgel.clearance.School.Cast;
 import org.riseandgel.clearance.rule.Status;
 import org.riseandgel.clearance.rule.Task;
 import org.riseandgel.clearance.rule.Trigger;
+import org.riseandgel.platform.school.SchoolSettings;
 
 /** The register as its people see it and decide in it. */
 @QuarkusTest
@@ -34,6 +38,12 @@ class RegisterPagesTest {
 
     @Inject
     RegisterCheck check;
+
+    @Inject
+    PersonRecord records;
+
+    @Inject
+    SchoolSettings settings;
 
     @Test
     void cr02_theDecisionPageShowsEachPreconditionAndARefusalGoesOnRecord() {
@@ -92,6 +102,27 @@ class RegisterPagesTest {
     }
 
     @Test
+    void cr26_aSuspensionThatWasSignedOnPaperHoldsFromThen() {
+        Cast cast = school.cleared(SOME);
+        Browserless instructor = SignedIn.as("instructor");
+        LocalDateTime signed =
+                LocalDateTime.now(settings.zone()).minusMinutes(20).truncatedTo(ChronoUnit.MINUTES);
+        Map<String, String> notice =
+                Map.of("trigger", "UNSAFE_ACT", "reason", "No goggles", "since", "2999-01-01T10:00");
+        Browserless.Answer early = instructor.post(person(cast) + "/suspend", notice);
+        assertThat(early.status()).isEqualTo(422);
+        assertThat(early.page().select("#since-error").text()).contains("has passed");
+        assertThat(early.page().select("#since").attr("value")).isEqualTo("2999-01-01T10:00");
+        assertThat(status(cast)).isEqualTo(Status.CLEARED);
+        instructor.post(
+                decision(cast) + "/suspend",
+                Map.of("trigger", "UNSAFE_ACT", "reason", "No goggles", "since", signed.toString()));
+        assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
+        assertThat(records.of(cast.learner()).get(0).effective())
+                .isEqualTo(signed.atZone(settings.zone()).toInstant());
+    }
+
+    @Test
     void theOfficeReadsButDoesNotDecide() {
         Cast cast = school.cleared(SOME);
         Browserless office = SignedIn.as("office");
@@ -118,13 +149,36 @@ class RegisterPagesTest {
     }
 
     @Test
+    void cr05_theBoardLeavesAsATableWithEveryMarkAndItsMoment() {
+        Browserless office = SignedIn.as("office");
+        String address =
+                office.get("/register").page().select("a[download]").first().attr("href");
+        String table = office.get(address).body();
+        assertThat(table.lines().filter(line -> line.contains("Ines Calloway") && line.contains("Foaming room")))
+                .singleElement()
+                .satisfies(line -> assertThat(line).contains(",cleared,", "single-instructor decision"));
+        assertThat(table.lines().filter(line -> line.contains("Celeste Marrow") && line.contains("Foaming room")))
+                .singleElement()
+                .satisfies(line -> assertThat(line).contains("not cleared", "suspended"));
+        Document past = office.get("/register?at=2001-01-01T00:00&known=2001-01-01T00:00")
+                .page();
+        String then =
+                office.get(past.select("a[download]").first().attr("href")).body();
+        assertThat(then.lines()).hasSize(1);
+        assertThat(office.get("/register/standings.csv?at=yesterday").status()).isBetween(400, 422);
+        assertThat(office.get("/register/standings.pdf").status()).isEqualTo(404);
+    }
+
+    @Test
     void cr21_everybodyReadsTheOwnRecordTakesItAlongAndMayAppeal() {
         Browserless celeste = SignedIn.asPerson(DemoPeople.CELESTE);
         Document mine = celeste.get("/register/mine").page();
         assertThat(mine.select("h3").eachText()).contains("Suspended", "Granted", "Training given");
         Browserless.Answer file = celeste.get("/register/mine/lines");
         assertThat(file.header("Content-Disposition")).contains("own-record.jsonl");
-        assertThat(file.body().lines()).isNotEmpty().allMatch(line -> line.contains("\"said\":") && line.endsWith("}"));
+        assertThat(file.body().lines()).isNotEmpty().allMatch(line -> line.startsWith("{") && line.endsWith("}"));
+        assertThat(file.body())
+                .contains("\"type\":\"granted\"", "Gloves off before the bottle was closed", "Ines Calloway");
         String decision = mine.select("#against option").first().attr("value");
         Browserless.Answer empty = celeste.post("/register/mine/appeals", Map.of("against", decision, "reason", ""));
         assertThat(empty.status()).isEqualTo(422);

@@ -6,6 +6,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -85,7 +86,7 @@ class SettingsPagesTest {
                 "label", "2.0",
                 "dated", "2026-02-03",
                 "sections", "two"));
-        byte[] pdf = "%PDF-1.4 invented".getBytes(StandardCharsets.UTF_8);
+        byte[] pdf = Arrays.copyOf("%PDF-1.4 invented".getBytes(StandardCharsets.UTF_8), 3_000_000);
         Browserless.Answer odd = lead.postMultipart("/register/settings/sheets", form, "sheet.pdf", pdf);
         assertThat(odd.status()).isEqualTo(422);
         assertThat(odd.page().select("#sections-error").text()).contains("such as 2, 8");
@@ -107,7 +108,7 @@ class SettingsPagesTest {
         String file =
                 "/register/sheets/" + register.sheet(cast.salt()).orElseThrow().revision() + "/file";
         Browserless.Answer served = lead.get(file);
-        assertThat(served.body()).isEqualTo("%PDF-1.4 invented");
+        assertThat(served.body()).startsWith("%PDF-1.4 invented").hasSize(3_000_000);
         assertThat(served.header("Content-Type")).startsWith("application/pdf");
         Document page = lead.get("/register/settings/sheets").page();
         assertThat(page.select("section[aria-labelledby=r-" + cast.revision() + "]")

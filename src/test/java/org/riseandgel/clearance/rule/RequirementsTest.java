@@ -478,7 +478,7 @@ class RequirementsTest {
     }
 
     @Test
-    void respiratorPapersThatRunOutSuspend() {
+    void cr11_respiratorPapersThatRunOutSuspend() {
         Story story = Story.school();
         story.add(DAY.minusDays(30), new Evidence.FitTested(LEA, true, "half mask", null));
         story.add(DAY.minusDays(30), new Evidence.RespiratorTrained(LEA, TRAINER, Story.means()));
@@ -486,7 +486,7 @@ class RequirementsTest {
         assertThat(story.judge(LEA, MASKED, DECIDER, DAY).unmet()).containsExactly(Need.FIT_FOR_TASK);
         story.add(DAY.minusDays(29), new Evidence.FitForTask(LEA, true, null));
         story.grant(LEA, MASKED, DECIDER, DAY);
-        for (String handled : List.of("2027-05-10T09:00", "2027-08-01T09:00", "2027-11-01T09:00", "2028-01-30T09:00")) {
+        for (String handled : List.of("2027-05-10T09:00", "2027-08-01T09:00", "2027-10-28T09:00", "2028-01-20T09:00")) {
             story.add(handled, new Evidence.Handled(LEA, MASKED.id(), Task.WEIGH));
         }
         // Tested on 2 February 2027: through 2 February 2028.

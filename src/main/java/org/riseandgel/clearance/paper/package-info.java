@@ -1,0 +1,2 @@
+/** Blank forms of the register, for the day on which no screen is at hand. */
+package org.riseandgel.clearance.paper;
