@@ -83,7 +83,12 @@ public class Enrolment {
 
     /** Lets a person learn or teach in a cohort from now on; nothing happens if that is so already. */
     public boolean join(UUID cohort, UUID person, Part part) {
-        return members.join(cohort, person, part.word(), clock.instant());
+        return join(cohort, person, part, clock.instant());
+    }
+
+    /** Lets a person learn or teach in a cohort since a moment that is past. */
+    public boolean join(UUID cohort, UUID person, Part part, Instant since) {
+        return members.join(cohort, person, part.word(), since);
     }
 
     /** Somebody's part in a cohort. */

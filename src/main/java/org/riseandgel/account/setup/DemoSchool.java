@@ -3,6 +3,9 @@ package org.riseandgel.account.setup;
 import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.DemoPeople.DemoPerson;
@@ -17,12 +20,17 @@ import org.riseandgel.account.password.Passwords;
 class DemoSchool {
     private static final int FIRST = 100;
 
+    /** Longer than anything that the demo's people are said to have done. */
+    private static final Duration HERE_SINCE = Duration.ofDays(400);
+
     private final Enrolment enrolment;
     private final Passwords passwords;
+    private final Clock clock;
 
-    DemoSchool(Enrolment enrolment, Passwords passwords) {
+    DemoSchool(Enrolment enrolment, Passwords passwords, Clock clock) {
         this.enrolment = enrolment;
         this.passwords = passwords;
+        this.clock = clock;
     }
 
     void fill(@Observes @Priority(FIRST) SchoolFounded founded) {
@@ -36,8 +44,9 @@ class DemoSchool {
 
     private void join(DemoPerson person) {
         if (person.cohort() != null) {
-            enrolment.join(person.cohort(), person.id(), Part.LEARNS);
-            enrolment.join(person.cohort(), DemoPeople.INSTRUCTOR, Part.TEACHES);
+            Instant since = clock.instant().minus(HERE_SINCE);
+            enrolment.join(person.cohort(), person.id(), Part.LEARNS, since);
+            enrolment.join(person.cohort(), DemoPeople.INSTRUCTOR, Part.TEACHES, since);
         }
     }
 
