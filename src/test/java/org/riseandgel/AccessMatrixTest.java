@@ -72,6 +72,8 @@ class AccessMatrixTest {
     private static final Place DOOR = new Place(
             new Substance("Sodium hexafluorosilicate", "16893-85-9", "Supplier A"), Form.DISPERSION, "Foaming room");
 
+    private static final String AT_THE_BENCH = "gelling-dose-bench-cup";
+
     private static final UUID OTHER_COHORT = UUID.fromString("00000000-0000-4000-8000-0000000f0002");
 
     private static final String MENDED = "stick-marks-straight-beaker";
@@ -139,6 +141,8 @@ class AccessMatrixTest {
         MATRIX.put("GET /practice/confidence", LEARNING);
         MATRIX.put("GET /practice/mixed", LEARNING);
         MATRIX.put("POST /practice/mixed", LEARNING);
+        MATRIX.put("GET /practice/at-the-bench/{exercise}", LEARNING);
+        MATRIX.put("POST /practice/at-the-bench/{exercise}/begin", LEARNING);
         MATRIX.put("GET /practice/examples/{exercise}", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/look-up", LEARNING);
         MATRIX.put("POST /practice/examples/{exercise}/seen", LEARNING);
@@ -540,6 +544,7 @@ class AccessMatrixTest {
                     .replace("{appeal}", anAppeal())
                     .replace("{line}", one("SELECT id::text FROM register_event WHERE kind = 'granted' LIMIT 1"));
         }
+        path = path.replace("/at-the-bench/{exercise}", "/at-the-bench/" + AT_THE_BENCH);
         if (path.contains("/judge-again/")) {
             String job = mendedJob();
             path = path.replace("{job}", job)

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 import org.riseandgel.account.People;
 import org.riseandgel.account.Roles;
 import org.riseandgel.account.feed.CalendarSource;
-import org.riseandgel.account.feed.NoticeSource;
+import org.riseandgel.account.feed.NoticeSource.Notice;
 import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Standing;
 import org.riseandgel.clearance.rule.Status;
@@ -29,7 +29,7 @@ import org.riseandgel.platform.time.SchoolTime;
  * lead's calendar has the ends of everybody, as numbers without names: calendars are often kept elsewhere.
  */
 @ApplicationScoped
-public class Reminders implements CalendarSource, NoticeSource {
+public class Reminders implements CalendarSource {
     /** How many days before the last day. */
     public static final List<Integer> DAYS_BEFORE = List.of(60, 30, 7);
 
@@ -60,7 +60,7 @@ public class Reminders implements CalendarSource, NoticeSource {
         return endings(board.rows(), today);
     }
 
-    @Override
+    /** What to tell somebody on the first page about clearances of theirs that end, the most pressing first. */
     public List<Notice> noticesFor(UUID person) {
         LocalDate today = LocalDate.ofInstant(clock.instant(), school.zone());
         return Stream.concat(

@@ -1,6 +1,7 @@
 package org.riseandgel.course;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.riseandgel.exercise.ExerciseTemplate;
 
 /** All exercises by skill, in the order of the course. */
@@ -10,7 +11,15 @@ public record ExerciseList(int count, List<OfSkill> skills) {
     public record OfSkill(String id, String title, String stage, List<Line> exercises) {}
 
     /** An exercise in words: what kind it is, and where its facts come from. */
-    public record Line(String id, String title, int level, String kind, boolean critical, String source, String file) {
+    public record Line(
+            String id,
+            String title,
+            int level,
+            String kind,
+            boolean critical,
+            boolean atBench,
+            String source,
+            String file) {
         static Line of(ExerciseTemplate template) {
             return new Line(
                     template.id(),
@@ -18,6 +27,7 @@ public record ExerciseList(int count, List<OfSkill> skills) {
                     template.level(),
                     template.kind().title(),
                     template.critical(),
+                    template.atBench().isPresent(),
                     template.source(),
                     template.file().path());
         }
@@ -29,7 +39,9 @@ public record ExerciseList(int count, List<OfSkill> skills) {
                         skill.id(),
                         skill.title(),
                         content.course().stage(skill.stage()).map(Stage::title).orElse(""),
-                        content.exercises().ofSkill(skill.id()).stream()
+                        Stream.concat(
+                                        content.exercises().ofSkill(skill.id()).stream(),
+                                        content.exercises().atBench(skill.id()).stream())
                                 .map(Line::of)
                                 .toList()))
                 .toList();

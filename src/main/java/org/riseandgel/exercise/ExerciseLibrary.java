@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.riseandgel.bench.Catalogue;
 
 /** All exercises of the course, and the way back from a stored version to its exercise. */
@@ -88,9 +89,18 @@ public final class ExerciseLibrary {
         return Optional.ofNullable(byId.get(id));
     }
 
-    /** The exercises of a skill. */
+    /** The exercises of a skill to draw from: what is done at the bench with the salt is begun on purpose, or not at all. */
     public List<ExerciseTemplate> ofSkill(String skill) {
-        return byId.values().stream().filter(one -> one.skill().equals(skill)).toList();
+        return all(skill).filter(one -> one.atBench().isEmpty()).toList();
+    }
+
+    /** The exercises of a skill that are done at the bench with the salt itself. */
+    public List<ExerciseTemplate> atBench(String skill) {
+        return all(skill).filter(one -> one.atBench().isPresent()).toList();
+    }
+
+    private Stream<ExerciseTemplate> all(String skill) {
+        return byId.values().stream().filter(one -> one.skill().equals(skill));
     }
 
     /** The exercises of a skill at a level. */

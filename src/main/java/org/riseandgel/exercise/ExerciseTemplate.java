@@ -1,6 +1,7 @@
 package org.riseandgel.exercise;
 
 import java.util.List;
+import java.util.Optional;
 
 /** An exercise before it is drawn, as read from one file and checked. */
 public sealed interface ExerciseTemplate permits NumericTemplate, ChoiceTemplate {
@@ -18,6 +19,7 @@ public sealed interface ExerciseTemplate permits NumericTemplate, ChoiceTemplate
      * @param level 1 walks through the steps or asks to recall, 2 is bare, 3 is a whole job
      * @param critical whether a wrong answer could hurt somebody at the bench
      * @param objectives ids of the objectives of the course that it tests
+     * @param atBench what is done at the bench with the salt itself; empty for everything that is done at a desk
      */
     record Head(
             SourceFile file,
@@ -28,6 +30,7 @@ public sealed interface ExerciseTemplate permits NumericTemplate, ChoiceTemplate
             int level,
             boolean critical,
             List<String> objectives,
+            Optional<BenchWork> atBench,
             String story,
             List<String> hints,
             String source) {
@@ -81,6 +84,11 @@ public sealed interface ExerciseTemplate permits NumericTemplate, ChoiceTemplate
     /** Ids of the objectives of the course that it tests. */
     default List<String> objectives() {
         return head().objectives();
+    }
+
+    /** What is done at the bench with the salt itself; empty for everything that is done at a desk. */
+    default Optional<BenchWork> atBench() {
+        return head().atBench();
     }
 
     /** The story, with names of drawn values where it has any. */

@@ -35,6 +35,7 @@ final class HeadReader {
                 root.need("level").flatMap(field -> field.whole(1, 3)).orElse(1),
                 root.find("critical").flatMap(Field::flag).orElse(false),
                 objectives(root),
+                root.find("at-the-bench").flatMap(BenchWork::read),
                 line(root, "story", LONGEST_STORY),
                 hints(root),
                 line(root, "source", LONGEST_LINE));

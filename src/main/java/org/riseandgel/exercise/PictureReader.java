@@ -51,6 +51,7 @@ final class PictureReader {
                 head.level(),
                 head.critical(),
                 head.objectives(),
+                head.atBench(),
                 head.story(),
                 head.hints(),
                 head.source());

@@ -13,7 +13,7 @@ import org.riseandgel.bench.Catalogue;
  */
 public final class TemplateLoader {
     private static final List<String> OF_ALL =
-            List.of("id", "title", "skill", "level", "kind", "critical", "objectives", "story");
+            List.of("id", "title", "skill", "level", "kind", "critical", "objectives", "at-the-bench", "story");
     private static final List<String> AT_END = List.of("hints", "source");
     private static final Map<ExerciseKind, List<String>> OF_KIND = Map.of(
             ExerciseKind.NUMERIC, List.of("draw", "work", "conditions", "ask", "slips", "given-steps"),

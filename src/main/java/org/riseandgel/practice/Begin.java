@@ -31,6 +31,14 @@ public sealed interface Begin {
         }
     }
 
+    /** The exercise is done at the bench with the salt, and the register says no. */
+    record NotAllowed(String exercise) implements Begin {
+        @Override
+        public String address() {
+            return BenchGatePages.address(exercise);
+        }
+    }
+
     /** The stage that teaches the skill is not open yet. */
     record Shut(String stage) implements Begin {
         @Override

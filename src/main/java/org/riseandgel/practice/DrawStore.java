@@ -101,8 +101,8 @@ class DrawStore {
                 VALUES (?, ?, ?, ?)
                 ON CONFLICT DO NOTHING)
             INSERT INTO draw (id, person_id, exercise_id, version, skill, level, seed, drawn_at, with_plan,
-                asks_estimate, session_id, session_number)
-            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?::boolean, ?::uuid, ?::smallint)
+                asks_estimate, session_id, session_number, at_bench)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?::boolean, ?::uuid, ?::smallint, ?)
             ON CONFLICT DO NOTHING
             RETURNING id""";
 
@@ -121,7 +121,7 @@ class DrawStore {
     Optional<UUID> open(UUID person, String skill, int level) {
         return sql.first(
                 "SELECT id FROM draw WHERE person_id = ? AND skill = ? AND level = ? AND finished_at IS NULL"
-                        + " AND session_id IS NULL",
+                        + " AND session_id IS NULL AND NOT at_bench",
                 row -> row.uuid("id"),
                 person,
                 skill,
@@ -182,8 +182,26 @@ class DrawStore {
                 .orElseThrow();
     }
 
+    /** The open draw of an exercise that is done at the bench. */
+    Optional<UUID> openAtBench(UUID person, String exercise) {
+        return sql.first(
+                "SELECT id FROM draw WHERE person_id = ? AND exercise_id = ? AND finished_at IS NULL AND at_bench",
+                row -> row.uuid("id"),
+                person,
+                exercise);
+    }
+
     /** Stores a new draw with the text it was drawn from; empty when another request has just opened one. */
     Optional<UUID> add(StoredDraw draw, String sourceText) {
+        return add(draw, sourceText, false);
+    }
+
+    /**
+     * Stores a new draw with the text it was drawn from; empty when another request has just opened one.
+     *
+     * @param atBench whether it is done at the bench with the salt
+     */
+    Optional<UUID> add(StoredDraw draw, String sourceText, boolean atBench) {
         return sql.first(
                 DRAW,
                 row -> row.uuid("id"),
@@ -202,7 +220,8 @@ class DrawStore {
                 draw.setting().withPlan(),
                 draw.setting().asksEstimate(),
                 draw.setting().session(),
-                draw.setting().number());
+                draw.setting().number(),
+                atBench);
     }
 
     /** Closes a draw that cannot be worked any more. */

@@ -2,6 +2,7 @@ package org.riseandgel.practice;
 
 import java.util.List;
 import java.util.UUID;
+import org.riseandgel.clearance.BenchGate;
 import org.riseandgel.exercise.ChoiceView;
 import org.riseandgel.exercise.WorkingLine;
 
@@ -17,6 +18,7 @@ import org.riseandgel.exercise.WorkingLine;
  * @param levels the levels at which the skill has exercises
  * @param item its place in a session of mixed items; null outside of one
  * @param left what the exercise leaves to do
+ * @param bench what the register says, where it is done at the bench with the salt; null where it is not
  */
 public record DrawView(
         UUID id,
@@ -32,7 +34,8 @@ public record DrawView(
         int next,
         List<Integer> levels,
         Item item,
-        Left left) {
+        Left left,
+        BenchGate.Told bench) {
 
     /** The place of a draw in a session of mixed items, from 1. */
     public record Item(int number, int of) {
@@ -92,6 +95,26 @@ public record DrawView(
             List<String> plan,
             List<Estimates.Choice> decades,
             String estimate) {}
+
+    /** The same with what the register says; null where nothing is done at the bench. */
+    DrawView withBench(BenchGate.Told told) {
+        return new DrawView(
+                id,
+                skill,
+                skillTitle,
+                title,
+                level,
+                rung,
+                story,
+                parts,
+                answered,
+                open,
+                next,
+                levels,
+                item,
+                left,
+                told);
+    }
 
     /** What the page of an open part is called: in a mixed session the name must not tell the way of working. */
     public String heading() {

@@ -49,7 +49,8 @@ class DrawViews {
                         .orElse(levelNext),
                 SkillLists.levels(now, stored.skill()),
                 item(stored.setting()),
-                left(stored));
+                left(stored),
+                null);
     }
 
     private static DrawView.Item item(StoredDraw.Setting setting) {

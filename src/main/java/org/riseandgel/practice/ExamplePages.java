@@ -41,7 +41,7 @@ public class ExamplePages {
     @GET
     @Path("/{exercise}")
     public Response example(@RestPath String exercise) {
-        Optional<Begin> shut = practice.shut(viewer.getId(), exercise);
+        Optional<Begin> shut = practice.shutExample(viewer.getId(), exercise);
         if (shut.isPresent()) {
             return SeeOther.page(shut.get().address());
         }

@@ -170,4 +170,22 @@ class NextDraw {
                         : store.open(person, template.skill(), template.level()))
                 .orElseThrow();
     }
+
+    /** The open draw of an exercise that is done at the bench or, without one, a new draw; empty when it gives none. */
+    Optional<Begin> atBench(UUID person, ExerciseTemplate template) {
+        return store.openAtBench(person, template.id())
+                .filter(one -> isWorkable(person, one))
+                .or(() -> draw(template).map(drawn -> keepAtBench(person, drawn)))
+                .map(Begin.Draw::new);
+    }
+
+    private UUID keepAtBench(UUID person, DrawnExercise drawn) {
+        ExerciseTemplate template = drawn.template();
+        StoredDraw.Setting setting =
+                new StoredDraw.Setting(false, Estimates.asks(drawn, true), null, false, null, null, null);
+        StoredDraw draw = StoredDraw.fresh(person, drawn, day.now(), setting);
+        return store.add(draw, template.file().text(), true)
+                .or(() -> store.openAtBench(person, template.id()))
+                .orElseThrow();
+    }
 }

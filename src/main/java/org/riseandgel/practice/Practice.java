@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
+import org.riseandgel.clearance.BenchGate;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.exercise.Answers;
@@ -38,6 +39,7 @@ public class Practice {
     private final Examples examples;
     private final StageDoors doors;
     private final Sittings sittings;
+    private final BenchExercises bench;
     private final CourseContent content;
     private final SchoolSettings school;
     private final SchoolDay day;
@@ -51,6 +53,7 @@ public class Practice {
             Examples examples,
             StageDoors doors,
             Sittings sittings,
+            BenchExercises bench,
             CourseContent content,
             SchoolSettings school,
             SchoolDay day) {
@@ -62,6 +65,7 @@ public class Practice {
         this.examples = examples;
         this.doors = doors;
         this.sittings = sittings;
+        this.bench = bench;
         this.content = content;
         this.school = school;
         this.day = day;
@@ -89,6 +93,26 @@ public class Practice {
         return firstExample(person, standing)
                 .<Begin>map(Begin.Example::new)
                 .or(() -> nextDraw.of(person, NextDraw.Wish.of(skill, standing.rung())));
+    }
+
+    /** Begins an exercise that is done at the bench, if the register says so; empty when it is none. */
+    public Optional<Begin> startAtBench(UUID person, String exercise) {
+        Optional<Begin> shut = shut(person, exercise);
+        return bench.template(exercise)
+                .flatMap(template -> shut.isPresent()
+                        ? shut
+                        : bench.ask(person, template)
+                                        .filter(told -> !told.isNo())
+                                        .isPresent()
+                                ? nextDraw.atBench(person, template)
+                                : Optional.of(new Begin.NotAllowed(exercise)));
+    }
+
+    /** Where somebody is led who may not see the worked example of an exercise now; empty when they may. */
+    Optional<Begin> shutExample(UUID person, String exercise) {
+        return shut(person, exercise).or(() -> bench.ask(person, exercise)
+                .filter(one -> one.told().isNo())
+                .map(one -> new Begin.NotAllowed(exercise)));
     }
 
     /** Where somebody is led who may not see an exercise now; empty when they may, or when there is none. */
@@ -156,7 +180,8 @@ public class Practice {
 
     /** The draw as its person may see it now; empty when it is not theirs. */
     public Optional<DrawView> view(UUID person, UUID draw) {
-        return own(person, draw).flatMap(stored -> drawings.of(stored).map(drawn -> views.view(stored, drawn)));
+        return own(person, draw).flatMap(stored -> drawings.of(stored).map(drawn -> views.view(stored, drawn)
+                .withBench(bench.ask(person, drawn.template()).orElse(null))));
     }
 
     /** One answered part with its feedback; empty when the draw is not theirs or the part is not answered. */
@@ -228,12 +253,21 @@ public class Practice {
      * The draw as its person may work on it.
      *
      * @throws WaitsForCheck when an open check of the person asks the same exercise
+     * @throws NotAtTheBench when it is done at the bench with the salt, is not finished, and the register says no
      */
     private Optional<StoredDraw> own(UUID person, UUID draw) {
         Optional<StoredDraw> stored = store.load(person, draw);
         if (stored.filter(StoredDraw::askedInCheck).isPresent()) {
             throw new WaitsForCheck();
         }
+        stored.filter(one -> !one.isFinished())
+                .flatMap(drawings::of)
+                .map(DrawnExercise::template)
+                .filter(template ->
+                        bench.ask(person, template).filter(BenchGate.Told::isNo).isPresent())
+                .ifPresent(template -> {
+                    throw new NotAtTheBench(template.id());
+                });
         return stored;
     }
 

@@ -14,6 +14,7 @@ import org.riseandgel.practice.SkillLists.SkillCard;
  * @param held exercises that wait for their worked example to be seen
  * @param lessons lessons that teach it
  * @param simulations simulations that belong to it
+ * @param atBench exercises that are done at the bench with the salt itself
  */
 public record SkillView(
         SkillCard skill,
@@ -25,12 +26,14 @@ public record SkillView(
         List<ExerciseLine> held,
         List<Today.LessonLine> lessons,
         List<ExerciseLine> simulations,
+        List<ExerciseLine> atBench,
         boolean shut) {
     public SkillView {
         rungs = List.copyOf(rungs);
         held = List.copyOf(held);
         lessons = List.copyOf(lessons);
         simulations = List.copyOf(simulations);
+        atBench = List.copyOf(atBench);
     }
 
     /** A rung, and whether it is the one that is offered. */

@@ -70,6 +70,9 @@ class SkillViews {
                 now.simulationsOf(skill.id()).stream()
                         .map(one -> new SkillView.ExerciseLine(one.id(), one.title()))
                         .toList(),
+                now.exercises().atBench(skill.id()).stream()
+                        .map(one -> new SkillView.ExerciseLine(one.id(), one.title()))
+                        .toList(),
                 doors.shutTo(person, skill.id()).isPresent());
     }
 

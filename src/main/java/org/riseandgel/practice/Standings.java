@@ -39,7 +39,8 @@ public class Standings {
                     FROM (VALUES (1)) AS one (x)
                     LEFT JOIN (
                         (SELECT * FROM skill_standing WHERE person_id = ?) s
-                        FULL JOIN (SELECT * FROM draw WHERE person_id = ? AND finished_at IS NULL) d ON d.skill = s.skill
+                        FULL JOIN (SELECT * FROM draw WHERE person_id = ? AND finished_at IS NULL AND NOT at_bench) d
+                            ON d.skill = s.skill
                     ) ON true
                     ORDER BY d.drawn_at DESC NULLS LAST""";
 

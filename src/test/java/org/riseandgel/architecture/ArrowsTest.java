@@ -40,7 +40,9 @@ class ArrowsTest {
         arrows.put("exercise", List.of("bench", "core"));
         arrows.put("course", List.of("exercise", "bench", "core", "platform", "account"));
         arrows.put("account", List.of("platform", "core"));
-        arrows.put("practice", List.of("sitting", "course", "exercise", "bench", "core", "platform", "account"));
+        arrows.put(
+                "practice",
+                List.of("clearance", "sitting", "course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("grading", List.of("course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("sitting", List.of("course", "exercise", "bench", "core", "platform", "account"));
         arrows.put("simulation", List.of("course", "exercise", "core", "platform", "account"));

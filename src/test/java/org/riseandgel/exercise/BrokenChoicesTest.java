@@ -118,7 +118,7 @@ class BrokenChoicesTest {
                         "steps:\n",
                         "options: []\nsteps:\n",
                         "10 options: There is no field of that name here; the fields are id, title, skill, level, kind,"
-                                + " critical, objectives, story, shown, steps, hints, source."),
+                                + " critical, objectives, at-the-bench, story, shown, steps, hints, source."),
                 arguments(
                         "an unknown objective",
                         ONE,

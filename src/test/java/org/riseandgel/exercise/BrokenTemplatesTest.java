@@ -165,7 +165,22 @@ class BrokenTemplatesTest {
                         "unknown field",
                         "level: 2\n",
                         "level: 2\ndifficulty: hard\n",
-                        "5 difficulty: There is no field of that name here; the fields are id, title, skill, level, kind, critical, objectives, story, draw, work, conditions, ask, slips, given-steps, hints, source."),
+                        "5 difficulty: There is no field of that name here; the fields are id, title, skill, level, kind, critical, objectives, at-the-bench, story, draw, work, conditions, ask, slips, given-steps, hints, source."),
+                arguments(
+                        "unknown task at the bench",
+                        "level: 2\n",
+                        "level: 2\nat-the-bench: { form: dispersion, tasks: [weigh, pour] }\n",
+                        "5 at-the-bench.tasks[2]: Is “pour”; the tasks are store, weigh, disperse, dose, clean, spill, waste."),
+                arguments(
+                        "unknown form at the bench",
+                        "level: 2\n",
+                        "level: 2\nat-the-bench: { form: paste, tasks: [weigh] }\n",
+                        "5 at-the-bench.form: Is “paste”; the forms are powder, dispersion."),
+                arguments(
+                        "no task at the bench",
+                        "level: 2\n",
+                        "level: 2\nat-the-bench: { form: powder }\n",
+                        "5 at-the-bench.tasks: Is missing."),
                 arguments("missing field", "title: Mark a straight beaker\n", "", "1 title: Is missing."),
                 arguments("empty field", "title: Mark a straight beaker", "title:", "2 title: Is empty; write a text."),
                 arguments(

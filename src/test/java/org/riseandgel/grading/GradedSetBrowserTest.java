@@ -35,8 +35,11 @@ import org.riseandgel.account.DemoPeople;
 import org.riseandgel.browser.NeedsBrowser;
 import org.riseandgel.browser.Visitor;
 import org.riseandgel.core.quantity.Rational;
+import org.riseandgel.course.CourseContent;
 import org.riseandgel.exercise.DrawnNumbers;
 import org.riseandgel.exercise.DrawnPart;
+import org.riseandgel.exercise.ExerciseTemplate;
+import org.riseandgel.exercise.NumericTemplate;
 import org.riseandgel.platform.school.SchoolSettings;
 
 /** A graded set in a real browser, from the draft to the downloaded results. */
@@ -51,6 +54,9 @@ class GradedSetBrowserTest {
 
     @Inject
     PartViews views;
+
+    @Inject
+    CourseContent content;
 
     @Inject
     SchoolSettings school;
@@ -103,9 +109,10 @@ class GradedSetBrowserTest {
         page.selectOption("#cohort", DemoPeople.FIRST_COHORT.toString());
         page.click("text=Make the draft");
         String set = page.url().split("/")[4];
-        page.fill("#rule-items", "2");
-        page.selectOption("#rule-skill", "stick-marks-straight");
-        page.selectOption("#rule-level", "2");
+        for (ExerciseTemplate one : twoOfOneNumber()) {
+            page.selectOption("#exercise", one.id());
+            page.click("text=Save the draft");
+        }
         LocalDateTime now = LocalDateTime.ofInstant(clock.instant(), school.zone());
         fill(page, "opens", now.minusHours(1));
         fill(page, "closes", now.plusHours(2));
@@ -115,6 +122,14 @@ class GradedSetBrowserTest {
         page.click("text=Publish for");
         assertThat(ines.find(".facts").first().innerText()).contains("Open");
         return set;
+    }
+
+    private List<ExerciseTemplate> twoOfOneNumber() {
+        return content.exercises().ofSkill("stick-marks-straight").stream()
+                .filter(one -> one instanceof NumericTemplate numeric
+                        && numeric.parts().size() == 1)
+                .limit(2)
+                .toList();
     }
 
     private static void fill(Page page, String name, LocalDateTime at) {

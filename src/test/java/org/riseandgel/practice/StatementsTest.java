@@ -77,12 +77,15 @@ class StatementsTest {
     }
 
     @Test
-    void theFirstPageAsksThreeTimes() {
+    void theFirstPageAsksThreeTimesAndTheRegisterWhetherAnythingIsNew() {
         celeste.browser.get("/today");
         CountedStatements counted = CountedStatements.of(dataSource);
 
         assertThat(celeste.browser.get("/today").status()).isEqualTo(200);
-        assertThat(ofFeatures(counted)).hasSizeLessThanOrEqualTo(3);
+        List<String> asked = ofFeatures(counted);
+        assertThat(asked).hasSizeLessThanOrEqualTo(4);
+        assertThat(asked.stream().filter(statement -> statement.contains("FROM register_event")))
+                .hasSizeLessThanOrEqualTo(1);
     }
 
     @Test

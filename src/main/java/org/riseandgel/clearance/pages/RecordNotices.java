@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import org.riseandgel.account.feed.NoticeSource;
+import org.riseandgel.account.feed.NoticeSource.Notice;
 import org.riseandgel.clearance.PersonRecord;
 import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.rule.Evidence;
@@ -16,7 +16,7 @@ import org.riseandgel.clearance.rule.Substance;
 
 /** What in the register waits for the learner alone: practicals to look at and safety data sheets to read. */
 @ApplicationScoped
-class RecordNotices implements NoticeSource {
+class RecordNotices {
     private final PersonRecord records;
     private final Register register;
 
@@ -25,8 +25,8 @@ class RecordNotices implements NoticeSource {
         this.register = register;
     }
 
-    @Override
-    public List<Notice> noticesFor(UUID person) {
+    /** What waits for this person. */
+    List<Notice> noticesFor(UUID person) {
         List<PersonRecord.RecordLine> lines = records.of(person);
         List<Notice> notices = new ArrayList<>();
         OwnPractical.waiting(lines, register.policy())
