@@ -23,6 +23,7 @@ import org.riseandgel.course.CourseContent;
 import org.riseandgel.exercise.DrawnNumbers;
 import org.riseandgel.exercise.NumericTemplate;
 import org.riseandgel.platform.school.SchoolSettings;
+import org.riseandgel.platform.sql.Sql;
 
 /** Marks of answers that are changed afterwards, and more time for those who have read the answers. */
 @QuarkusTest
@@ -46,6 +47,9 @@ class MarksInTimeTest {
 
     @Inject
     Clock clock;
+
+    @Inject
+    Sql sql;
 
     private SetDrafter ines;
     private SetWorker celeste;
@@ -108,6 +112,21 @@ class MarksInTimeTest {
         assertThat(credit(work)).as("its own verdict").isEqualTo(100);
         assertThat(ines.browser.get(mark).page().text())
                 .contains("Corrected by hand: counts 50 %, for an answer that was changed since");
+    }
+
+    @Test
+    void nobodyCorrectsTheirOwnWork() {
+        UUID set = published("Own work", Policy.EACH);
+        UUID work = celeste.begin(set);
+        sql.change("UPDATE graded_work SET person_id = ? WHERE id = ?", DemoPeople.INSTRUCTOR, work);
+        String mark = "/graded-sets/" + set + "/works/" + work + "/items/1/parts/1";
+        Answer own = SetDrafter.correct(ines.browser, mark, "100", "I know better");
+        assertThat(own.status()).isEqualTo(422);
+        assertThat(own.page().select("#credit-error").text()).contains("Somebody else has to correct it");
+        assertThat(credit(work)).isZero();
+        assertThat(SetDrafter.correct(SignedIn.as("office"), mark, "100", "Seen at the bench")
+                        .status())
+                .isEqualTo(303);
     }
 
     private int credit(UUID work) {
