@@ -23,7 +23,6 @@ import org.riseandgel.course.CourseContent;
 import org.riseandgel.exercise.DrawnNumbers;
 import org.riseandgel.exercise.NumericTemplate;
 import org.riseandgel.platform.school.SchoolSettings;
-import org.riseandgel.platform.sql.Sql;
 
 /** Marks of answers that are changed afterwards, and more time for those who have read the answers. */
 @QuarkusTest
@@ -49,7 +48,7 @@ class MarksInTimeTest {
     Clock clock;
 
     @Inject
-    Sql sql;
+    Corrections corrections;
 
     private SetDrafter ines;
     private SetWorker celeste;
@@ -118,15 +117,12 @@ class MarksInTimeTest {
     void nobodyCorrectsTheirOwnWork() {
         UUID set = published("Own work", Policy.EACH);
         UUID work = celeste.begin(set);
-        sql.change("UPDATE graded_work SET person_id = ? WHERE id = ?", DemoPeople.INSTRUCTOR, work);
-        String mark = "/graded-sets/" + set + "/works/" + work + "/items/1/parts/1";
-        Answer own = SetDrafter.correct(ines.browser, mark, "100", "I know better");
-        assertThat(own.status()).isEqualTo(422);
-        assertThat(own.page().select("#credit-error").text()).contains("Somebody else has to correct it");
+        String seen = celeste.work(work).item(1).orElseThrow().seen(0);
+        Corrections.Correction all = new Corrections.Correction(seen, "100", "I know better");
+        assertThat(corrections.correct(work, 1, 0, all, DemoPeople.CELESTE)).isEqualTo(Corrections.Done.OWN);
         assertThat(credit(work)).isZero();
-        assertThat(SetDrafter.correct(SignedIn.as("office"), mark, "100", "Seen at the bench")
-                        .status())
-                .isEqualTo(303);
+        assertThat(corrections.correct(work, 1, 0, all, DemoPeople.OFFICE)).isEqualTo(Corrections.Done.KEPT);
+        assertThat(credit(work)).isEqualTo(100);
     }
 
     private int credit(UUID work) {
