@@ -86,6 +86,9 @@ class ClearanceBrowserTest {
     /** Held yesterday and signed on paper then; what is on the paper is entered today. */
     private void trained(Visitor instructor) {
         instructor.open("/register/evidence/" + learner.id() + "/training");
+        String salt =
+                instructor.find("#substance option:has-text('Supplier A')").getAttribute("value");
+        instructor.find("#substance").selectOption(salt);
         instructor.find("#trainer").selectOption(DemoPeople.INSTRUCTOR.toString());
         instructor.page().fill("#topic", "Hazards of the salt, and what to do when something goes wrong");
         instructor.find("#how").selectOption("ORAL");
@@ -121,6 +124,7 @@ class ClearanceBrowserTest {
 
     private static void written(Visitor visitor) {
         visitor.find("main form button[type=submit]").click();
+        assertThat(visitor.find(".error-summary").allInnerTexts()).isEmpty();
         assertThat(visitor.find(".done").innerText()).isEqualTo("It is on record.");
     }
 
