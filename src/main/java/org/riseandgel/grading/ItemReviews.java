@@ -1,6 +1,8 @@
 package org.riseandgel.grading;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -8,42 +10,48 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.exercise.ExerciseTemplate;
 import org.riseandgel.exercise.Verdict;
+import org.riseandgel.platform.school.SchoolSettings;
 
 /** Item reviews of sets: what was handed in, brought to figures and words. */
 @ApplicationScoped
 class ItemReviews {
+    /** Wrong without a name, and right but marked down by a person. */
+    private static final Set<String> NO_SLIP = Set.of(Verdict.WRONG.title(), Verdict.RIGHT.title());
+
     private final WorkStore works;
     private final SetStore sets;
     private final PartViews parts;
+    private final SchoolSettings school;
     private final Clock clock;
 
-    ItemReviews(WorkStore works, SetStore sets, PartViews parts, Clock clock) {
+    ItemReviews(WorkStore works, SetStore sets, PartViews parts, SchoolSettings school, Clock clock) {
         this.works = works;
         this.sets = sets;
         this.parts = parts;
+        this.school = school;
         this.clock = clock;
     }
 
-    /** An exercise with its title and figures. */
-    record Line(String title, String skill, int level, ItemReview.Figures figures) {
+    /** An exercise with its title and figures; numbers are written the school's way, whatever the computer's is. */
+    record Line(String title, String skill, int level, ItemReview.Figures figures, DecimalMark mark) {
         /** "62 % (95 %: 41 to 79 %)". */
         public String facilityWords() {
-            return "%.0f %% (95 %%: %.0f to %.0f %%)"
-                    .formatted(
-                            100 * figures.facility(),
-                            100 * figures.likely().low(),
-                            100 * figures.likely().high());
+            return percent(figures.facility()) + " % (95 %: "
+                    + percent(figures.likely().low()) + " to "
+                    + percent(figures.likely().high()) + " %)";
         }
 
         public String discriminationWords() {
             return figures.discrimination().isEmpty()
                     ? "nothing varies"
-                    : "%.2f".formatted(figures.discrimination().getAsDouble());
+                    : written(figures.discrimination().getAsDouble(), 2);
         }
 
         public String slipWords() {
@@ -55,7 +63,16 @@ class ItemReviews {
         public String unexplainedWords() {
             return figures.wrongs() == 0
                     ? "no wrong answers"
-                    : "%.0f %% of %d".formatted(100 * figures.unexplained(), figures.wrongs());
+                    : percent(figures.unexplained()) + " % of " + figures.wrongs();
+        }
+
+        private String percent(double share) {
+            return written(100 * share, 0);
+        }
+
+        private String written(double value, int places) {
+            return Score.text(BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP), mark)
+                    .replace('-', '−');
         }
     }
 
@@ -79,12 +96,12 @@ class ItemReviews {
                 .flatMap(work -> work.items().stream().map(item -> seen(work, item)))
                 .toList();
         return ItemReview.of(seen).stream()
-                .map(figures -> line(templates.get(figures.exercise()), figures))
+                .map(figures -> line(templates.get(figures.exercise()), figures, school.decimalMark()))
                 .toList();
     }
 
-    private static Line line(ExerciseTemplate template, ItemReview.Figures figures) {
-        return new Line(template.title(), template.skill(), template.level(), figures);
+    private static Line line(ExerciseTemplate template, ItemReview.Figures figures, DecimalMark mark) {
+        return new Line(template.title(), template.skill(), template.level(), figures, mark);
     }
 
     private ItemReview.Seen seen(Work work, Work.Item item) {
@@ -108,10 +125,8 @@ class ItemReviews {
                         .toList());
     }
 
-    /** Which slip explains an answer that is not right; empty when none does. */
+    /** Which slip explains an answer that does not count in full; empty when none does. */
     private static String slip(PartTold told) {
-        return told.mark().words().equals(Verdict.WRONG.title())
-                ? ""
-                : told.mark().words();
+        return NO_SLIP.contains(told.mark().words()) ? "" : told.mark().words();
     }
 }

@@ -2,6 +2,7 @@ package org.riseandgel.grading;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,9 +35,18 @@ class PublishCheck {
         } else if (!SchoolMoments.closing(draft.closesLocal(), zone).isAfter(now)) {
             problems.add(new Problem("closes-day", "The set would have closed already. Give a later day or time."));
         }
+        skipped("opens-time", draft.opensLocal(), zone).ifPresent(problems::add);
+        skipped("closes-time", draft.closesLocal(), zone).ifPresent(problems::add);
         ExerciseLibrary exercises = content.exercises();
         draft.lines().forEach(line -> problem(line, draft.lines(), exercises).ifPresent(problems::add));
         return List.copyOf(problems);
+    }
+
+    /** A draft may be older than the school's zone or its rules, so its times are looked at once more. */
+    private static Optional<Problem> skipped(String field, LocalDateTime local, ZoneId zone) {
+        return Optional.ofNullable(local)
+                .flatMap(time -> SchoolMoments.problem(time, zone))
+                .map(message -> new Problem(field, message));
     }
 
     private static Optional<Problem> problem(Line line, List<Line> all, ExerciseLibrary exercises) {

@@ -150,6 +150,7 @@ class PracticeBrowserTest {
                 instructor.find("main a[href^='/cohorts/']").nth(i).click();
                 if (instructor.find("a:has-text('Esme Tarrant')").count() > 0) {
                     instructor.find("a:has-text('Esme Tarrant')").first().click();
+                    instructor.find("a:has-text('All answers')").click();
                     break;
                 }
             }

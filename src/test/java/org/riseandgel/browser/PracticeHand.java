@@ -28,12 +28,17 @@ final class PracticeHand {
 
     /** Fills an answer of any kind of exercise in, and that one is fairly sure. */
     void fill(String answer) {
+        put(answer);
+        visitor.find("input[name=sure][value=fairly]").check();
+    }
+
+    /** Fills an answer of any kind of exercise in. */
+    void put(String answer) {
         if (visitor.find("input#answer[type=text]").count() > 0) {
             visitor.find("#answer").fill(answer);
         } else {
             choose(List.of(answer.split(" ")));
         }
-        visitor.find("input[name=sure][value=fairly]").check();
     }
 
     private void choose(List<String> places) {

@@ -81,7 +81,8 @@ class SittingIT {
     private void fill(Visitor esme) throws Exception {
         Matcher item = ITEM.matcher(esme.page().url());
         assertThat(item.find()).as(esme.page().url()).isTrue();
-        esme.page().fill("#answer", new Oracle(owner()).rightItem(item.group(1), Integer.parseInt(item.group(2))));
+        String right = new Oracle(owner()).rightItem(item.group(1), Integer.parseInt(item.group(2)));
+        new PracticeHand(esme).put(right);
     }
 
     /** What was typed and not saved meets a server that is not there. */

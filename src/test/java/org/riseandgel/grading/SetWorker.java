@@ -43,17 +43,26 @@ final class SetWorker {
     }
 
     String right(UUID work, int number, int part) {
-        if (drawn(work, number) instanceof DrawnChoice choice) {
-            return choice.right();
-        }
-        return typed(asked(work, number, part).expected(), asked(work, number, part));
+        return right(drawn(work, number), part);
     }
 
     String wrong(UUID work, int number, int part) {
-        if (drawn(work, number) instanceof DrawnChoice choice) {
+        return wrong(drawn(work, number), part);
+    }
+
+    static String right(DrawnExercise drawn, int part) {
+        if (drawn instanceof DrawnChoice choice) {
+            return choice.right();
+        }
+        DrawnPart asked = ((DrawnNumbers) drawn).part(part);
+        return typed(asked.expected(), asked);
+    }
+
+    static String wrong(DrawnExercise drawn, int part) {
+        if (drawn instanceof DrawnChoice choice) {
             return choice.wrong();
         }
-        DrawnPart asked = asked(work, number, part);
+        DrawnPart asked = ((DrawnNumbers) drawn).part(part);
         return typed(asked.expected().times(Rational.of(37, 10)).plus(Rational.of(7)), asked);
     }
 

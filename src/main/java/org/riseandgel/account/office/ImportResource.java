@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.hibernate.exception.ConstraintViolationException;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.riseandgel.account.Roles;
@@ -121,8 +122,21 @@ public class ImportResource {
         }
         Optional<Problem> wrong = check.problemWith(viewer.getId(), password, "password");
         return wrong.map(problem -> previewPage(422, read, text, List.of(problem)))
-                .orElseGet(() -> Response.ok(Templates.slips(roster.take(read, viewer.getId())))
-                        .build());
+                .orElseGet(() -> take(read, text));
+    }
+
+    /** Takes the list in. Where somebody else added one of its names since it was read, it is read once more. */
+    private Response take(Roster read, String text) {
+        try {
+            return slips(read);
+        } catch (ConstraintViolationException addedMeanwhile) {
+            Roster again = roster.read(text);
+            return again.isRight() ? slips(again) : faulty(text, again);
+        }
+    }
+
+    private Response slips(Roster read) {
+        return Response.ok(Templates.slips(roster.take(read, viewer.getId()))).build();
     }
 
     private Response previewPage(int status, Roster read, String text, List<Problem> problems) {

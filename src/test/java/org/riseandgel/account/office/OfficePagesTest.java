@@ -8,10 +8,15 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -287,6 +292,31 @@ class OfficePagesTest {
         assertThat(again.status()).isEqualTo(422);
         assertThat(again.page().select(".error-summary li").eachText())
                 .anyMatch(m -> m.startsWith("Line 2: ") && m.contains("is taken"));
+    }
+
+    @Test
+    void aListThatIsConfirmedTwiceAtOnceIsTakenInOnce() throws Exception {
+        String stamp = Long.toString(System.nanoTime(), 36);
+        String list = "name,sign-in name,role,cohort\nTwice,twice" + stamp + ",apprentice,Twice " + stamp + "\n";
+        Browserless office = SignedIn.as("office");
+        office.get("/office/people/import");
+        Browserless other = SignedIn.as("office");
+        other.get("/office/people/import");
+        Map<String, String> fields = Map.of("text", list, "password", TestPeople.officePassword());
+        ExecutorService tabs = Executors.newFixedThreadPool(2);
+        List<Answer> answers = new ArrayList<>();
+        for (Future<Answer> one : tabs.invokeAll(List.<Callable<Answer>>of(
+                () -> office.postMultipart("/office/people/import/confirm", fields),
+                () -> other.postMultipart("/office/people/import/confirm", fields)))) {
+            answers.add(one.get());
+        }
+        tabs.shutdown();
+        assertThat(answers.stream().map(Answer::status)).containsExactlyInAnyOrder(200, 422);
+        assertThat(answers.stream()
+                        .filter(answer -> answer.status() == 422)
+                        .map(answer -> answer.page().select(".error-summary li").text()))
+                .allMatch(told -> told.startsWith("Line 2: ") && told.contains("is taken"));
+        assertThat(exists("twice" + stamp)).isTrue();
     }
 
     /** Ten thousand people of forty cohorts: shown first, then taken in with a bounded number of statements. */

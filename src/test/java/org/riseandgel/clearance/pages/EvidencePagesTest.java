@@ -28,6 +28,7 @@ import org.riseandgel.clearance.rule.Task;
 class EvidencePagesTest {
     private static final Set<Task> SOME = Set.of(Task.STORE, Task.CLEAN);
     private static final String LIST = "spill-response";
+    private static final int STEPS = 10;
 
     @Inject
     School school;
@@ -43,7 +44,7 @@ class EvidencePagesTest {
         String address = observe(cast, cast.learner());
         assertThat(menu.select("a[href=" + address + "]")).hasSize(1);
         Document page = ines.get(address).page();
-        assertThat(page.select("fieldset.panel").size()).isEqualTo(8);
+        assertThat(page.select("fieldset.panel").size()).isEqualTo(STEPS);
         assertThat(page.select("fieldset.panel legend").first().text()).contains("Step 1", "critical");
         assertThat(page.select("fieldset.panel legend").last().text()).doesNotContain("critical");
 
@@ -67,7 +68,7 @@ class EvidencePagesTest {
         Evidence.ObservationRecorded said =
                 (Evidence.ObservationRecorded) lines(cast.learner()).get(0).said();
         assertThat(said.observer()).isEqualTo(DemoPeople.INSTRUCTOR);
-        assertThat(said.steps()).hasSize(8);
+        assertThat(said.steps()).hasSize(STEPS);
         assertThat(said.steps())
                 .filteredOn(step -> step.step().equals("cover"))
                 .extracting(StepSeen::outcome)

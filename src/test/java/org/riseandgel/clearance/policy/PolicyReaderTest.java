@@ -10,8 +10,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.Policy;
+import org.riseandgel.clearance.rule.Task;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.course.Objective;
 import org.riseandgel.exercise.ContentProblem;
@@ -44,6 +47,25 @@ class PolicyReaderTest {
         assertThat(shown)
                 .containsExactlyInAnyOrderElementsOf(
                         objectives.stream().map(Objective::id).toList());
+    }
+
+    /** Whoever has the salt out of its place shows all of this, whichever form it is and whichever one task it is for. */
+    @ParameterizedTest
+    @EnumSource(Form.class)
+    void whateverTheScopeWhatProtectsIsSeen(Form form) {
+        for (Task task : Task.values()) {
+            assertThat(seen(form, task))
+                    .as("%s %s", form, task)
+                    .contains("who-may-handle", "delayed-effects", "hygiene", "acids-apart", "gloves")
+                    .contains("eye-protection", "breathing-protection", "don-and-doff", "release-detection")
+                    .contains("spill", "waste", "first-response", "emergency-call", "near-miss");
+        }
+        for (Task task : List.of(Task.WEIGH, Task.DISPERSE, Task.DOSE)) {
+            assertThat(seen(form, task))
+                    .as("%s %s", form, task)
+                    .contains("label-and-sds", "limit-as-fluoride", "routes", "dust-free-weighing", "extraction");
+        }
+        assertThat(seen(form, Task.STORE)).contains("cold-storage", "label-and-sds");
     }
 
     @Test
@@ -96,6 +118,14 @@ class PolicyReaderTest {
     void aTaskThatNobodyCouldBeClearedForIsFound() {
         assertThat(problems("tasks: [store, weigh, disperse, dose, clean, spill, waste]", "tasks: [weigh]"))
                 .contains("checklists: has no practical for the task “spill” with the form “powder”.");
+    }
+
+    private static Set<String> seen(Form form, Task task) {
+        return PolicyReader.read(REAL).policy().orElseThrow().checklists().stream()
+                .filter(list -> list.forms().contains(form) && list.tasks().contains(task))
+                .flatMap(list -> list.steps().stream())
+                .flatMap(step -> step.objectives().stream())
+                .collect(Collectors.toSet());
     }
 
     private static List<String> problems(String right, String wrong) {

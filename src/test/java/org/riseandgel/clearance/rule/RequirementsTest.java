@@ -416,6 +416,17 @@ class RequirementsTest {
     }
 
     @Test
+    void cr18_whatSomebodyFoundOutForCauseHasSeenCarriesNoNewGrant() {
+        Story story = Story.ready();
+        story.add(DAY.minusDays(1), new Decision.Withdrawn(OBSERVER, null, DECIDER, false, null));
+        assertThat(story.judge(LEA, POWDER, DECIDER, DAY).isAllowed())
+                .as("for no cause")
+                .isTrue();
+        story.add(DAY.minusDays(1), new Decision.Withdrawn(OBSERVER, null, DECIDER, true, null));
+        assertThat(story.judge(LEA, POWDER, DECIDER, DAY).unmet()).containsExactly(Need.OBSERVATION, Need.PPE);
+    }
+
+    @Test
     void cr20_earlierTrainingIsEvidenceAndNoMore() {
         Story story = Story.ready().without(body -> body instanceof Evidence.TrainingGiven);
         story.add(
@@ -499,6 +510,15 @@ class RequirementsTest {
                 .containsExactly(Reason.RESPIRATOR_LAPSED);
         story.reinstate(LEA, MASKED, DECIDER, LocalDateTime.parse("2028-02-04T12:00"));
         assertThat(story.standing(LEA, MASKED, "2028-02-04T12:00").isCleared()).isTrue();
+    }
+
+    @Test
+    void cr10_anAgeThatIsNoLongerKnownClearsNobody() {
+        Story story = Story.cleared();
+        story.forgetAge(LEA);
+        assertThat(story.lea(NOON).status()).isEqualTo(Status.NOT_CLEARED);
+        assertThat(story.lea(NOON).reasons()).contains(Reason.AGE_UNKNOWN);
+        assertThat(story.judge(LEA, POWDER, DECIDER, DAY.plusDays(1)).unmet()).contains(Need.AGE);
     }
 
     @Test
