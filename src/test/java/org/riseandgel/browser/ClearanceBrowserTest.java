@@ -100,7 +100,9 @@ class ClearanceBrowserTest {
         instructor.open("/register/evidence/" + learner.id() + "/equipment");
         instructor.find("#form").selectOption("DISPERSION");
         instructor.find("#observer").selectOption(DemoPeople.INSTRUCTOR.toString());
-        instructor.find("input[name=items]").all().forEach(Locator::check);
+        for (String item : List.of("chemical gloves", "splash goggles", "closed coat", "closed shoes")) {
+            instructor.find("input[name=items][value='" + item + "']").check();
+        }
         instructor.find("#how").selectOption("DEMONSTRATION");
         written(instructor);
     }
@@ -157,6 +159,7 @@ class ClearanceBrowserTest {
     private void suspended(Visitor lead) {
         lead.open("/register");
         lead.find("a[href^='/register/people/" + learner.id() + "']").first().click();
+        lead.find("#trigger").selectOption("UNSAFE_ACT");
         lead.page().fill("form[action$='/suspend'] [name=reason]", "A glove was torn and nobody said so");
         lead.find("button:has-text('Suspend now')").click();
         assertThat(lead.find(".done").innerText()).startsWith("Suspended");
