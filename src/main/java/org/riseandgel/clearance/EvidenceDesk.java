@@ -184,7 +184,8 @@ public class EvidenceDesk {
             throw RegisterProblem.with(
                     "items",
                     "Tick what was shown; asked for are %s."
-                            .formatted(String.join(", ", new TreeSet<>(policy.ppeFor(form).orElse(Set.of())))));
+                            .formatted(String.join(
+                                    ", ", new TreeSet<>(policy.ppeFor(form).orElse(Set.of())))));
         }
         return write(
                 actor,

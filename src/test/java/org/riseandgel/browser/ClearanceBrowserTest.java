@@ -69,6 +69,7 @@ class ClearanceBrowserTest {
             suspended(lead);
             assertThat(atTheDoor(door)).isEqualTo("No");
             forgotten(lead);
+            door.open("/door/" + PLACE);
             assertThat(door.find("#person option[value='" + learner.id() + "']").count())
                     .isZero();
             for (Visitor visitor : List.of(apprentice, instructor, lead, door)) {

@@ -178,16 +178,18 @@ class EvidencePagesTest {
                         .eachText())
                 .contains("chemical gloves", "respirator (asked for with: powder)");
         for (List<String> wrong : List.of(List.<String>of(), List.of("chemical gloves", "tin hat"))) {
-            assertThat(shown(ines, cast, wrong, 422).page().select("#items-error").text())
+            assertThat(shown(ines, cast, wrong, 422)
+                            .page()
+                            .select("#items-error")
+                            .text())
                     .isEqualTo("Tick what was shown; asked for are chemical gloves, closed coat, closed shoes,"
                             + " splash goggles.");
         }
         assertThat(lines(cast.learner())).isEmpty();
         shown(ines, cast, List.of("chemical gloves", "respirator"), 303);
         assertThat(lines(cast.learner()).get(0).said())
-                .isInstanceOfSatisfying(
-                        Evidence.PpeShown.class,
-                        shown -> assertThat(shown.items()).containsExactlyInAnyOrder("chemical gloves", "respirator"));
+                .isInstanceOfSatisfying(Evidence.PpeShown.class, shown -> assertThat(shown.items())
+                        .containsExactlyInAnyOrder("chemical gloves", "respirator"));
     }
 
     private Browserless.Answer shown(Browserless who, Cast cast, List<String> items, int status) {
