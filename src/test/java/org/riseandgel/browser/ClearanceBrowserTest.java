@@ -3,9 +3,11 @@ package org.riseandgel.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -19,6 +21,7 @@ import org.riseandgel.clearance.Place;
 import org.riseandgel.clearance.SittingsForTests;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.Substance;
+import org.riseandgel.platform.school.SchoolSettings;
 
 /**
  * Somebody new becomes cleared through the pages, with three people at three windows: the learner, an instructor who trains
@@ -37,8 +40,13 @@ class ClearanceBrowserTest {
             .id()
             .toString();
 
+    private static final String ON_PAPER = "spill-response";
+
     @TestHTTPResource
     String base;
+
+    @Inject
+    SchoolSettings settings;
 
     private TestPeople.Added learner;
 
@@ -93,7 +101,7 @@ class ClearanceBrowserTest {
         instructor.find("#trainer").selectOption(DemoPeople.INSTRUCTOR.toString());
         instructor.page().fill("#topic", "Hazards of the salt, and what to do when something goes wrong");
         instructor.find("#how").selectOption("ORAL");
-        instructor.page().fill("#when", LocalDate.now().minusDays(1) + "T10:00");
+        instructor.page().fill("#when", yesterday() + "T10:00");
         written(instructor);
     }
 
@@ -108,21 +116,63 @@ class ClearanceBrowserTest {
         written(instructor);
     }
 
-    /** Every practical that the scope asks for, on a phone at the bench. */
+    /**
+     * Every practical that the scope asks for: the first on a phone at the bench, step by step; the one of the spill was
+     * watched without a network, on a printed form, and is entered afterwards with the times on the paper.
+     */
     private void observed(Visitor instructor) {
         instructor.open("/register/evidence/" + learner.id());
-        List<Object> practicals = instructor.find("a[href*='/" + SCOPE + "/']").all().stream()
-                .<Object>map(link -> link.getAttribute("href"))
+        List<String> practicals = instructor.find("a[href*='/" + SCOPE + "/']").all().stream()
+                .map(link -> link.getAttribute("href"))
                 .toList();
-        assertThat(practicals).isNotEmpty();
-        for (Object practical : practicals) {
-            instructor.open(practical.toString());
+        assertThat(practicals).hasSizeGreaterThan(1).anyMatch(practical -> practical.endsWith(ON_PAPER));
+        for (String practical : practicals) {
+            boolean onPaper = practical.endsWith(ON_PAPER);
+            List<String> printed = onPaper ? printed(instructor) : List.of();
+            instructor.open(practical);
             instructor.find("#observer").selectOption(DemoPeople.INSTRUCTOR.toString());
             instructor.find("label:has-text('an inert stand-in')").click();
-            instructor.find("fieldset.panel label:has-text('Unprompted')").all().forEach(Locator::click);
+            if (practical.equals(practicals.get(0))) {
+                instructor
+                        .find("fieldset.panel label:has-text('Unprompted')")
+                        .all()
+                        .forEach(Locator::click);
+            } else {
+                instructor
+                        .page()
+                        .evaluate("() => document.querySelectorAll('main input[value=UNPROMPTED]')"
+                                + ".forEach(one => { one.checked = true; })");
+            }
+            if (onPaper) {
+                assertThat(instructor
+                                .find("fieldset.panel p[aria-hidden] > strong")
+                                .allInnerTexts())
+                        .as("the paper asks for what is entered")
+                        .isNotEmpty()
+                        .isEqualTo(printed);
+                instructor.page().fill("#startedAt", yesterday() + "T14:00");
+                instructor.page().fill("#endedAt", yesterday() + "T14:25");
+            }
             instructor.find("#how").selectOption("DEMONSTRATION");
             written(instructor);
         }
+        assertThat(instructor.find("main").innerText())
+                .as("it happened when it stood on the paper")
+                .contains(yesterday().getDayOfMonth() + " ", "14:25");
+    }
+
+    /** The blank form on one sheet, and its steps. */
+    private static List<String> printed(Visitor instructor) {
+        instructor.open("/register/paper/practicals/" + ON_PAPER);
+        byte[] pdf = instructor.page().pdf(new Page.PdfOptions().setFormat("A4").setPreferCSSPageSize(true));
+        assertThat(PrintedPaths.of(pdf).pages()).isEqualTo(1);
+        return instructor.find(".paper-steps tbody th").allInnerTexts().stream()
+                .map(step -> step.replace("\u25c6 critical", "").strip())
+                .toList();
+    }
+
+    private LocalDate yesterday() {
+        return LocalDate.now(settings.zone()).minusDays(1);
     }
 
     private static void written(Visitor visitor) {
@@ -169,7 +219,7 @@ class ClearanceBrowserTest {
     private void forgotten(Visitor lead) {
         lead.open("/register/leavers");
         lead.page().fill("#person", learner.signInName());
-        lead.page().fill("#on", LocalDate.now().toString());
+        lead.page().fill("#on", LocalDate.now(settings.zone()).toString());
         lead.find("button:has-text('Write it down')").click();
         assertThat(lead.find(".done").innerText()).contains("has left");
         lead.open("/register/leavers/" + learner.id());

@@ -296,9 +296,9 @@ class RegisterTest {
                 .containsExactly(List.of(Reason.UNREADABLE));
         assertThat(reminders.eventsFor(cast.learner())).isEmpty();
         UUID late = decisions.suspend(cast.trainer(), cast.learner(), null, Trigger.OTHER, "Taking away does not wait");
-        assertThat(records.line(late).orElseThrow().effective())
-                .as("a line is never recorded before the one before it")
-                .isEqualTo(records.line(early).orElseThrow().effective());
+        assertThat(records.line(late).orElseThrow().recorded())
+                .as("at the newest line's time, never before it")
+                .isEqualTo(records.line(early).orElseThrow().recorded());
         assertThat(book.verify().findings()).isEmpty();
         MutableClock.advance(ahead.plusMinutes(1));
         assertThat(ask(cast, Task.CLEAN).reason()).isEqualTo(Reason.SUSPENDED);

@@ -104,6 +104,29 @@ class GradedSetPagesTest {
                 .orElseThrow();
     }
 
+    /** The learners of a set are not all cleared; practice asks the register, a set would have them do it all the same. */
+    @Test
+    void whatIsDoneAtTheBenchWithTheSaltIsNeverSetForMarks() {
+        String cup = "gelling-dose-bench-cup";
+        assertThat(content.exercises().find(cup).orElseThrow().atBench()).isPresent();
+        UUID set = ines.draft("At the bench", DemoPeople.FIRST_COHORT);
+        assertThat(ines.browser.get("/graded-sets/" + set + "/draft").page().select("option[value=" + cup + "]"))
+                .isEmpty();
+        Answer byName = ines.change(set, Map.of("exercise", cup));
+        assertThat(byName.status()).isEqualTo(422);
+        assertThat(byName.page().select("#exercise-error").text()).contains("at the bench with the salt");
+        assertThat(sets.find(set).orElseThrow().lines()).isEmpty();
+
+        // A draft of the days before its author marked the exercise.
+        assertThat(ines.change(set, Map.of("exercise", bare().id())).status()).isEqualTo(303);
+        sql.change("UPDATE graded_line SET exercise_id = ? WHERE set_id = ?", cup, set);
+        assertThat(ines.times(set, clock.instant(), 2).status()).isEqualTo(303);
+        Answer out = ines.publish(set);
+        assertThat(out.status()).as(out.toString()).isEqualTo(422);
+        assertThat(out.page().select(".error-summary").text()).contains("at the bench with the salt");
+        assertThat(sets.find(set).orElseThrow().isDraft()).isTrue();
+    }
+
     /** A published set of three items: a bare number, one with steps, a choice; it closes in two hours. */
     private UUID published(String title, Policy feedback, int tries) {
         UUID set = ines.draft(title, DemoPeople.FIRST_COHORT);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
@@ -113,7 +114,9 @@ class RegisterPagesTest {
     @Test
     void cr06_givingBackTakesAnObserverAndAnotherWhoDecides() {
         Cast cast = school.cleared(SOME);
-        decisions.suspend(cast.trainer(), cast.learner(), null, Trigger.UNSAFE_ACT, "Gloves off");
+        // A page gives the beginning of a practical in whole minutes.
+        Instant since = school.now().minus(2, ChronoUnit.MINUTES);
+        decisions.suspend(cast.trainer(), cast.learner(), null, Trigger.UNSAFE_ACT, "Gloves off", since);
         Browserless lead = SignedIn.as("safety-lead");
         Map<String, String> why = Map.of("reason", "Shown again, without a word from anybody");
         assertThat(lead.post(decision(cast) + "/reinstate", why)
@@ -128,7 +131,7 @@ class RegisterPagesTest {
         assertThat(atTheDoor(ines, cast)).as("watched, and nothing decided").isEqualTo("No");
         Browserless.Answer same = ines.post(decision(cast) + "/reinstate", why);
         assertThat(same.status()).as("who watched does not decide").isEqualTo(422);
-        assertThat(missing(same.page())).containsExactly("Separation");
+        assertThat(missing(same.page())).containsExactly("Decider took no part");
         assertThat(atTheDoor(ines, cast)).isEqualTo("No");
         Browserless.Answer silent = lead.post(decision(cast) + "/reinstate", Map.of("reason", " "));
         assertThat(silent.page().select("#reason-error")).hasSize(1);
