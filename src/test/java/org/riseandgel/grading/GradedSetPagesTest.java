@@ -119,7 +119,12 @@ class GradedSetPagesTest {
 
         // A draft of the days before its author marked the exercise.
         assertThat(ines.change(set, Map.of("exercise", bare().id())).status()).isEqualTo(303);
-        sql.change("UPDATE graded_line SET exercise_id = ? WHERE set_id = ?", cup, set);
+        sql.change("DELETE FROM graded_line WHERE set_id = ?", set);
+        sql.change(
+                "INSERT INTO graded_line (id, set_id, place, exercise_id, items, weight, ranges)"
+                        + " VALUES (gen_random_uuid(), ?, 1, ?, 1, 1, '')",
+                set,
+                cup);
         assertThat(ines.times(set, clock.instant(), 2).status()).isEqualTo(303);
         Answer out = ines.publish(set);
         assertThat(out.status()).as(out.toString()).isEqualTo(422);

@@ -130,6 +130,29 @@ class EvidencePagesTest {
     }
 
     @Test
+    void cr17_everybodyReadsTheSameNotice() {
+        Cast cast = school.cast(SOME);
+        String sheet = "/register/sheets/" + cast.revision();
+        for (UUID learner : List.of(DemoPeople.ANOUK, DemoPeople.BASTIAN)) {
+            assertThat(SignedIn.asPerson(learner)
+                            .get(sheet)
+                            .page()
+                            .select("main")
+                            .text())
+                    .contains("nobody will ask here", "Who expects a child or nurses one talks to their own doctor");
+        }
+        Browserless ines = SignedIn.as("instructor");
+        for (EvidenceKind kind : EvidenceKind.values()) {
+            Browserless.Answer form = ines.get(evidence(cast, kind.id()));
+            if (form.status() == 200) {
+                assertThat(form.page().select("[name]").eachAttr("name"))
+                        .as("%s", kind)
+                        .noneMatch(name -> name.matches("(?i).*(health|pregnan|diagnos|illness|medic).*"));
+            }
+        }
+    }
+
+    @Test
     void whatIsWrittenDownAtTheDeskIsOnRecord() {
         Cast cast = school.cast(SOME);
         Browserless ines = SignedIn.as("instructor");
