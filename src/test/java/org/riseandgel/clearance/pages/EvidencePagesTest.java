@@ -143,7 +143,7 @@ class EvidencePagesTest {
         }
         Browserless ines = SignedIn.as("instructor");
         for (EvidenceKind kind : EvidenceKind.values()) {
-            Browserless.Answer form = ines.get(evidence(cast, kind.id()));
+            Browserless.Answer form = ines.get(evidence(cast, kind.getId()));
             if (form.status() == 200) {
                 assertThat(form.page().select("[name]").eachAttr("name"))
                         .as("%s", kind)
