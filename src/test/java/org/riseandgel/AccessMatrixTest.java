@@ -163,6 +163,7 @@ class AccessMatrixTest {
         MATRIX.put("POST /set-work/tries/{work}/items/{number}/read", APPRENTICES);
         MATRIX.put("GET /api/v1/cohorts/{cohort}/graded-sets", TEACHING);
         MATRIX.put("GET /api/v1/cohorts/{cohort}/graded-sets/{set}", TEACHING);
+        MATRIX.put("GET /api/v1/cohorts/{cohort}/results", TEACHING);
         MATRIX.put("GET /graded-sets", TEACHING);
         MATRIX.put("POST /graded-sets", TEACHING);
         MATRIX.put("GET /graded-sets/new", TEACHING);
@@ -187,6 +188,7 @@ class AccessMatrixTest {
         MATRIX.put("POST /graded-sets/{set}/draft/lines/{line}", TEACHING);
         MATRIX.put("GET /graded-sets/{set}/draft/preview", TEACHING);
         MATRIX.put("POST /graded-sets/{set}/draft/publish", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/draft/discard", TEACHING);
         MATRIX.put("GET /checks", SITTING);
         MATRIX.put("GET /checks/{check}", SITTING);
         MATRIX.put("POST /checks/{check}/begin", SITTING);

@@ -163,6 +163,18 @@ public class DraftPages {
         return SeeOther.page("/graded-sets/" + set);
     }
 
+    /** Puts a draft away that is not wanted any more, unless somebody saved or published it meanwhile. */
+    @POST
+    @Path("/discard")
+    public Response discard(@RestPath UUID set, @RestForm @DefaultValue("0") int revision) {
+        GradedSet found = find(set);
+        if (found.isDraft() && !desk.discard(found, revision, viewer.getId())) {
+            GradedSet now = find(set);
+            return page(CONFLICT, editor(now, SetForm.of(now), true), List.of());
+        }
+        return SeeOther.page(find(set).isDropped() ? "/graded-sets?done=discarded" : "/graded-sets/" + set);
+    }
+
     private SetDesk.Done publish(GradedSet found, int revision) {
         try {
             return desk.publish(found, revision, viewer.getId());

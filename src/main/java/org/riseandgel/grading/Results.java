@@ -197,7 +197,7 @@ class Results {
         Optional<LocalDate> day = SchoolMoments.day(form.untilDay);
         Optional<LocalTime> time = SchoolMoments.time(form.untilTime);
         if (day.isEmpty()) {
-            problems.add(new Problem("until-day", "Write the day as year-month-day, such as 2027-03-28."));
+            problems.add(new Problem("until-day", SchoolMoments.DAY_WANTED));
         }
         if (time.isEmpty()) {
             problems.add(new Problem("until-time", "Write the time of day as hours:minutes, such as 18:30."));
@@ -210,11 +210,13 @@ class Results {
             until = SchoolMoments.closing(local, school.zone());
             if (!until.isAfter(set.closesAt())) {
                 problems.add(new Problem("until-day", "This is no later than the set closes for everybody."));
+            } else if (!until.isAfter(clock.instant())) {
+                problems.add(new Problem("until-day", "This moment is past. Give a later day or time."));
             }
         }
         problems.addAll(Reasons.problems("extension-reason", form.extensionReason));
         if (!set.isPublished()) {
-            problems.add(new Problem("person", "The set was withdrawn; more time changes nothing."));
+            problems.add(new Problem("", "The set was withdrawn; more time changes nothing."));
         }
         if (problems.isEmpty()) {
             desk.extend(set, person.orElseThrow().id(), until, form.extensionReason.strip(), by);

@@ -155,7 +155,17 @@ class SetDesk {
         private static final long serialVersionUID = 1L;
     }
 
-    /** Takes a set back, draft or published. */
+    /** Puts a draft away over the revision that was seen; false, and nothing done, when there is a newer one. */
+    @Transactional
+    boolean discard(GradedSet draft, int seenRevision, UUID by) {
+        boolean done = store.discard(draft.id(), seenRevision, by, instant());
+        if (done) {
+            audit.note(by, "graded-set-discarded", draft.id().toString(), draft.title());
+        }
+        return done;
+    }
+
+    /** Takes a set back that is out. */
     @Transactional
     boolean withdraw(GradedSet set, String reason, UUID by) {
         boolean done = store.withdraw(set.id(), reason, by, instant());

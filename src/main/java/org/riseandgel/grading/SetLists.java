@@ -29,8 +29,11 @@ class SetLists {
 
     List<Group> groups() {
         List<CohortView> cohorts = access.cohorts();
-        List<GradedSet> sets =
-                store.ofCohorts(cohorts.stream().map(CohortView::id).toList());
+        List<GradedSet> sets = store
+                .ofCohorts(cohorts.stream().map(CohortView::id).toList())
+                .stream()
+                .filter(set -> !set.isDropped())
+                .toList();
         Map<UUID, Integer> handedIn =
                 store.handedIn(sets.stream().map(GradedSet::id).toList());
         Instant now = clock.instant();

@@ -178,12 +178,26 @@ class SetStore {
                 now);
     }
 
+    /** Puts a draft away; false, and nothing done, when there is a newer revision or it is no draft. */
+    boolean discard(UUID set, int revision, UUID by, Instant now) {
+        return sql.change(
+                        """
+                        UPDATE graded_set SET state = 'WITHDRAWN', withdrawn_by = ?, withdrawn_at = ?,
+                            withdrawn_reason = 'Put away as a draft', revision = revision + 1
+                        WHERE id = ? AND state = 'DRAFT' AND revision = ?""",
+                        by,
+                        now,
+                        set,
+                        revision)
+                == 1;
+    }
+
     boolean withdraw(UUID set, String reason, UUID by, Instant now) {
         return sql.change(
                         """
                         UPDATE graded_set SET state = 'WITHDRAWN', withdrawn_by = ?, withdrawn_at = ?,
                             withdrawn_reason = ?, revision = revision + 1
-                        WHERE id = ? AND state <> 'WITHDRAWN'""",
+                        WHERE id = ? AND state = 'PUBLISHED'""",
                         by,
                         now,
                         reason,

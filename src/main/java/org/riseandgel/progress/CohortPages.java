@@ -43,7 +43,12 @@ public class CohortPages {
         static native TemplateInstance cohorts(List<CohortView> cohorts, boolean office);
 
         static native TemplateInstance board(
-                Boards.Board board, List<Choice> stages, String stage, boolean words, List<Problem> problems);
+                Boards.Board board,
+                List<BoardLine> lines,
+                List<Choice> stages,
+                String stage,
+                boolean words,
+                List<Problem> problems);
 
         static native TemplateInstance history(CohortHistories.History history);
 
@@ -64,7 +69,8 @@ public class CohortPages {
         Boards.Board whole = boards.board(asker(), cohort).orElseThrow(NotFoundException::new);
         Boards.Board shown = stage.matches("[0-9]{1,2}") ? whole.ofStage(Integer.parseInt(stage)) : whole;
         boolean only = words.equals("only");
-        return Templates.board(only ? shown.ofWords() : shown, stages(whole), stage, only, List.of());
+        Boards.Board asked = only ? shown.ofWords() : shown;
+        return Templates.board(asked, BoardLine.of(asked), stages(whole), stage, only, List.of());
     }
 
     private static List<Choice> stages(Boards.Board board) {

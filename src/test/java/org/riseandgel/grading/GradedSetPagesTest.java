@@ -633,6 +633,14 @@ class GradedSetPagesTest {
         assertThat(program.getWithToken(at, token).body()).contains("\"title\":\"For programs\"");
         assertThat(program.getWithToken(at + "/" + set, token).body())
                 .contains("\"signInName\":\"anouk\"", "\"points\":3", "\"percent\":100.0");
+        String all = "/api/v1/cohorts/" + DemoPeople.FIRST_COHORT + "/results";
+        assertThat(program.getWithToken(all, token).body())
+                .contains("\"id\":\"" + set + "\",\"title\":\"For programs\"")
+                .contains("{\"set\":\"" + set
+                        + "\",\"tries\":1,\"handedIn\":true,\"points\":3,\"outOf\":3,\"percent\":100.0}")
+                .contains("{\"set\":\"" + set
+                        + "\",\"tries\":0,\"handedIn\":false,\"points\":null,\"outOf\":null,\"percent\":null}");
+        assertThat(program.getWithToken(all, token("bench")).status()).isEqualTo(403);
         assertThat(program.getWithToken(at, token("bench")).status()).isEqualTo(403);
         assertThat(program.getWithToken("/graded-sets/" + set, token).location())
                 .startsWith("/sign-in");
@@ -643,6 +651,9 @@ class GradedSetPagesTest {
         sql.change("UPDATE graded_set SET cohort_id = ? WHERE id = ?", cohort, set);
         String foreign = "/api/v1/cohorts/" + cohort + "/graded-sets";
         assertThat(program.getWithToken(foreign, token).status()).isEqualTo(404);
+        assertThat(program.getWithToken("/api/v1/cohorts/" + cohort + "/results", token)
+                        .status())
+                .isEqualTo(404);
         assertThat(program.getWithToken(foreign + "/" + set, token).status()).isEqualTo(404);
     }
 
