@@ -95,7 +95,7 @@ class Results {
     record Cell(int number, String points, String icon, boolean changed) {}
 
     /** More time that somebody got. */
-    record ExtensionLine(String name, Instant until, String reason) {}
+    record ExtensionLine(String name, Instant until, String reason, boolean freshTry) {}
 
     View view(GradingAccess.Seen seen) {
         GradedSet set = seen.set();
@@ -114,10 +114,20 @@ class Results {
                         .toList(),
                 numbers,
                 rows,
-                sets.extensions(set.id()).stream()
+                latest(sets.extensions(set.id())).stream()
                         .map(one -> new ExtensionLine(
-                                names.getOrDefault(one.person(), "Somebody who left"), one.closesAt(), one.reason()))
+                                names.getOrDefault(one.person(), "Somebody who left"),
+                                one.closesAt(),
+                                one.reason(),
+                                one.freshTry()))
                         .toList());
+    }
+
+    /** The last extension of each person, which is the one that counts. */
+    private static List<SetStore.Extension> latest(List<SetStore.Extension> extensions) {
+        Map<UUID, SetStore.Extension> last = new LinkedHashMap<>();
+        extensions.forEach(one -> last.put(one.person(), one));
+        return List.copyOf(last.values());
     }
 
     /** Everybody who learns in the cohort now or has worked the set, by name. */
@@ -185,6 +195,14 @@ class Results {
                 !item.changes().isEmpty());
     }
 
+    /** Whether somebody has handed in as many tries as there are. */
+    private boolean isDone(GradedSet set, UUID person) {
+        long handedIn = works.of(set.id(), person).stream()
+                .filter(work -> !work.isOpen())
+                .count();
+        return handedIn >= TryRule.tries(set, sets.extensions(set.id()), person);
+    }
+
     /** Gives somebody more time, or says what is wrong with it. */
     List<Problem> extend(GradedSet set, ManageForm form, UUID by) {
         List<Problem> problems = new ArrayList<>();
@@ -193,6 +211,9 @@ class Results {
                 .findFirst();
         if (person.isEmpty()) {
             problems.add(new Problem("person", "Pick somebody of the cohort from the list."));
+        } else if (isDone(set, person.get().id())) {
+            problems.add(new Problem(
+                    "person", person.get().displayName() + " has handed in every try; more time changes nothing."));
         }
         Optional<LocalDate> day = SchoolMoments.day(form.untilDay);
         Optional<LocalTime> time = SchoolMoments.time(form.untilTime);

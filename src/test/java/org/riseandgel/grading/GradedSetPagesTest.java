@@ -189,7 +189,7 @@ class GradedSetPagesTest {
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.page().select(".error-summary li")).hasSize(2);
         assertThat(refused.page().select("#credit").attr("value")).isEqualTo("120");
-        Answer corrected = ines.browser.post(mark, Map.of("credit", "50", "reason", "=The way was right"));
+        Answer corrected = SetDrafter.correct(ines.browser, mark, "50", "=The way was right");
         assertThat(corrected.status()).isEqualTo(303);
         assertThat(ines.browser.get(mark).body()).contains("Corrected by hand: counts 50 %");
         Document seen =
