@@ -157,10 +157,7 @@ final class DraftReader {
         if (found.isEmpty()) {
             problem("exercise", "Pick an exercise from the list.");
         } else if (found.get().atBench().isPresent()) {
-            problem(
-                    "exercise",
-                    "“%s” is done at the bench with the salt, and the register says who may. Pick another."
-                            .formatted(found.get().title()));
+            problem("exercise", PublishCheck.atBench(found.get()));
         } else if (lines.stream().anyMatch(line -> form.exercise.equals(line.exercise()))) {
             problem(
                     "exercise",

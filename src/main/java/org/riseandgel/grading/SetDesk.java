@@ -19,6 +19,7 @@ import org.riseandgel.platform.web.Problem;
 @ApplicationScoped
 class SetDesk {
     private final SetStore store;
+    private final WorkStore works;
     private final PublishCheck check;
     private final CourseContent content;
     private final SchoolSettings school;
@@ -27,12 +28,14 @@ class SetDesk {
 
     SetDesk(
             SetStore store,
+            WorkStore works,
             PublishCheck check,
             CourseContent content,
             SchoolSettings school,
             AuditLog audit,
             Clock clock) {
         this.store = store;
+        this.works = works;
         this.check = check;
         this.content = content;
         this.school = school;
@@ -175,10 +178,16 @@ class SetDesk {
         return done;
     }
 
-    /** Gives one person more time. */
+    /**
+     * Gives one person more time. Where the set had closed for them and right answers were told, an open try is ended, and
+     * one more with fresh numbers can be begun: nobody goes on with answers that they have read.
+     */
     @Transactional
     void extend(GradedSet set, UUID person, Instant closesAt, String reason, UUID by) {
-        store.extend(set.id(), new SetStore.Extension(person, closesAt, reason, by, instant()));
+        List<SetStore.Extension> before = store.extensions(set.id());
+        boolean fresh = TryRule.knowsAnswers(set, before, person, instant())
+                && works.endOpen(set.id(), person, TryRule.closes(set, before, person));
+        store.extend(set.id(), new SetStore.Extension(person, closesAt, reason, by, instant(), fresh));
         audit.note(by, "graded-set-extended", set.id().toString(), person + " until " + closesAt + ": " + reason);
     }
 

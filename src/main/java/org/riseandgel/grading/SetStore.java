@@ -218,35 +218,41 @@ class SetStore {
                 set);
     }
 
-    /** More time for one person. */
-    record Extension(UUID person, Instant closesAt, String reason, UUID givenBy, Instant givenAt) {}
+    /**
+     * More time for one person.
+     *
+     * @param freshTry whether it came with one more try, because the answers of the open one had been told
+     */
+    record Extension(UUID person, Instant closesAt, String reason, UUID givenBy, Instant givenAt, boolean freshTry) {}
 
     void extend(UUID set, Extension extension) {
         sql.change(
                 """
-                INSERT INTO graded_extension (id, set_id, person_id, closes_at, reason, given_by, given_at)
-                VALUES (?, ?, ?, ?, ?, ?, ?)""",
+                INSERT INTO graded_extension (id, set_id, person_id, closes_at, reason, given_by, given_at, fresh_try)
+                VALUES (?, ?, ?, ?, ?, ?, ?, ?)""",
                 UUID.randomUUID(),
                 set,
                 extension.person(),
                 extension.closesAt(),
                 extension.reason(),
                 extension.givenBy(),
-                extension.givenAt());
+                extension.givenAt(),
+                extension.freshTry());
     }
 
-    /** The extensions of a set that count now, one for each person who has any. */
+    /** All extensions of a set in the order in which they were given; the last one of a person counts. */
     List<Extension> extensions(UUID set) {
         return sql.list(
                 """
-                SELECT DISTINCT ON (person_id) person_id, closes_at, reason, given_by, given_at
-                FROM graded_extension WHERE set_id = ? ORDER BY person_id, given_at DESC, id""",
+                SELECT person_id, closes_at, reason, given_by, given_at, fresh_try
+                FROM graded_extension WHERE set_id = ? ORDER BY given_at, id DESC""",
                 row -> new Extension(
                         row.uuid("person_id"),
                         row.instant("closes_at"),
                         row.text("reason"),
                         row.uuid("given_by"),
-                        row.instant("given_at")),
+                        row.instant("given_at"),
+                        row.flag("fresh_try")),
                 set);
     }
 

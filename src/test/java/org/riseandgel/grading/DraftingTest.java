@@ -53,6 +53,7 @@ class DraftingTest {
     @Test
     void aRuleGivesEverybodySoManyOfASkillAndLevel() {
         List<String> there = content.exercises().ofSkill(SKILL, LEVEL).stream()
+                .filter(one -> !one.showsWrongWorking())
                 .map(one -> one.id())
                 .toList();
         UUID set = ines.draft("By rule", DemoPeople.FIRST_COHORT);
@@ -104,6 +105,14 @@ class DraftingTest {
                 .collect(Collectors.toSet());
         celeste.handIn(work);
         return drawn;
+    }
+
+    @Test
+    void theCountOfPartsThatIsToldWithoutDrawingIsThatOfTheDraw() {
+        assertThat(content.exercises().all())
+                .isNotEmpty()
+                .allMatch(one -> PartViews.count(one)
+                        == content.exercises().drawer().draw(one, 1).partCount());
     }
 
     @Test

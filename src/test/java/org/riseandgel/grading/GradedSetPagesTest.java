@@ -104,6 +104,35 @@ class GradedSetPagesTest {
                 .orElseThrow();
     }
 
+    /** The learners of a set are not all cleared; practice asks the register, a set would have them do it all the same. */
+    @Test
+    void whatIsDoneAtTheBenchWithTheSaltIsNeverSetForMarks() {
+        String cup = "gelling-dose-bench-cup";
+        assertThat(content.exercises().find(cup).orElseThrow().atBench()).isPresent();
+        UUID set = ines.draft("At the bench", DemoPeople.FIRST_COHORT);
+        assertThat(ines.browser.get("/graded-sets/" + set + "/draft").page().select("option[value=" + cup + "]"))
+                .isEmpty();
+        Answer byName = ines.change(set, Map.of("exercise", cup));
+        assertThat(byName.status()).isEqualTo(422);
+        assertThat(byName.page().select("#exercise-error").text()).contains("at the bench with the salt");
+        assertThat(sets.find(set).orElseThrow().lines()).isEmpty();
+
+        // A draft of the days before its author marked the exercise.
+        assertThat(ines.change(set, Map.of("exercise", bare().id())).status()).isEqualTo(303);
+        sql.change("DELETE FROM graded_line WHERE set_id = ?", set);
+        sql.change(
+                "INSERT INTO graded_line (id, set_id, place, exercise_id, items, weight, ranges)"
+                        + " VALUES (gen_random_uuid(), ?, 1, ?, 1, 1, '')",
+                set,
+                cup);
+        assertThat(ines.times(set, clock.instant(), 2).status()).isEqualTo(303);
+        String revision = String.valueOf(sets.find(set).orElseThrow().revision());
+        Answer out = ines.browser.post("/graded-sets/" + set + "/draft/publish", Map.of("revision", revision));
+        assertThat(out.status()).as(out.toString()).isEqualTo(422);
+        assertThat(out.page().select("main").text()).contains("at the bench with the salt");
+        assertThat(sets.find(set).orElseThrow().isDraft()).isTrue();
+    }
+
     /** A published set of three items: a bare number, one with steps, a choice; it closes in two hours. */
     private UUID published(String title, Policy feedback, int tries) {
         UUID set = ines.draft(title, DemoPeople.FIRST_COHORT);
@@ -160,7 +189,7 @@ class GradedSetPagesTest {
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.page().select(".error-summary li")).hasSize(2);
         assertThat(refused.page().select("#credit").attr("value")).isEqualTo("120");
-        Answer corrected = ines.browser.post(mark, Map.of("credit", "50", "reason", "=The way was right"));
+        Answer corrected = SetDrafter.correct(ines.browser, mark, "50", "=The way was right");
         assertThat(corrected.status()).isEqualTo(303);
         assertThat(ines.browser.get(mark).body()).contains("Corrected by hand: counts 50 %");
         Document seen =

@@ -103,6 +103,23 @@ class RequirementsTest {
     }
 
     @Test
+    void cr02_respiratorItemsWhereTheScopeNeedsThem() {
+        assertThat(masked(body -> false).isAllowed()).isTrue();
+        assertThat(masked(body -> body instanceof Evidence.FitTested).unmet()).containsExactly(Need.RESPIRATOR);
+        assertThat(masked(body -> body instanceof Evidence.RespiratorTrained).unmet())
+                .containsExactly(Need.RESPIRATOR);
+        assertThat(masked(body -> body instanceof Evidence.FitForTask).unmet()).containsExactly(Need.FIT_FOR_TASK);
+    }
+
+    private static Judgement masked(Predicate<Body> missing) {
+        Story story = Story.school();
+        story.add(DAY.minusDays(30), new Evidence.FitTested(LEA, true, "half mask", null));
+        story.add(DAY.minusDays(30), new Evidence.RespiratorTrained(LEA, TRAINER, Story.means()));
+        story.add(DAY.minusDays(29), new Evidence.FitForTask(LEA, true, null));
+        return story.evidence(LEA, MASKED, DAY).without(missing).judge(LEA, MASKED, DECIDER, DAY);
+    }
+
+    @Test
     void cr03_theKnowledgeGate() {
         assertThat(gate(DAY.minusDays(3), DAY.minusDays(2).plusMinutes(20), POOL))
                 .isTrue();
@@ -318,6 +335,23 @@ class RequirementsTest {
                 .as("an observer is no trainer")
                 .isFalse();
         story.add("2027-03-21T13:00", new Evidence.DeltaDone(LEA, asked, TRAINER, Story.means()));
+        assertThat(story.lea("2027-03-21T13:00").isCleared()).isTrue();
+    }
+
+    @Test
+    void cr12_everyKindOfChangeAsksForATraining() {
+        for (DeltaKind kind : DeltaKind.values()) {
+            Story story = Story.cleared();
+            story.add(DAY.plusDays(1), new Setting.DeltaAsked(LEA, null, kind, LocalDate.parse("2027-03-19"), null));
+            assertThat(story.lea("2027-03-20T00:00").reasons()).as("%s", kind).containsExactly(Reason.DELTA_OVERDUE);
+        }
+        // A revision of the sheet that leaves sections 2 and 8 as they were does not suspend, but asks as well.
+        Story story = Story.cleared();
+        UUID filed =
+                story.add(DAY.plusDays(1), Story.sheet(Story.id(32), "2.0", Set.of(9), LocalDate.parse("2027-03-19")));
+        assertThat(story.lea("2027-03-19T23:59").isCleared()).isTrue();
+        assertThat(story.lea("2027-03-20T00:00").reasons()).containsExactly(Reason.DELTA_OVERDUE);
+        story.add("2027-03-21T13:00", new Evidence.DeltaDone(LEA, filed, TRAINER, Story.means()));
         assertThat(story.lea("2027-03-21T13:00").isCleared()).isTrue();
     }
 
