@@ -24,11 +24,13 @@ class Corrections {
         this.clock = clock;
     }
 
-    /** What became of a correction: it is kept, something typed is wrong, or it was made for what is not there any more. */
+    /** What became of a correction: it is kept, something typed is wrong, or it was made for what is not there any more,
+     * or for one's own work. */
     enum Done {
         KEPT,
         WRONG,
-        MOVED
+        MOVED,
+        OWN
     }
 
     /** What is wrong with what was typed. */
@@ -57,6 +59,9 @@ class Corrections {
         }
         works.hold(id);
         Work work = works.find(id).orElseThrow();
+        if (work.person().equals(by)) {
+            return Done.OWN;
+        }
         Work.Item item = work.item(number).orElseThrow();
         if (!typed.seen().equals(item.seen(part))) {
             return Done.MOVED;

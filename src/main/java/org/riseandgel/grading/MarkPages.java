@@ -143,10 +143,13 @@ public class MarkPages {
             return SeeOther.page("/graded-sets/" + set + "/works/" + work + "?done=corrected");
         }
         boolean moved = done == Corrections.Done.MOVED;
+        List<Problem> problems = done == Corrections.Done.OWN
+                ? List.of(new Problem("credit", "This is your own work. Somebody else has to correct it."))
+                : Corrections.problems(credit, reason);
         Work now = work(found, work);
         MarkView view = view(found, now, item(now, number, part), part);
         return Response.status(moved ? CONFLICT : WRONG)
-                .entity(Templates.mark(view, credit, reason, moved, Corrections.problems(credit, reason)))
+                .entity(Templates.mark(view, credit, reason, moved, problems))
                 .build();
     }
 

@@ -57,12 +57,14 @@ class Results {
     /**
      * A set with its results.
      *
+     * @param at when they were like this
      * @param rows one for each person, with all tries
      * @param numbers the numbers of the items, for the columns
      */
     record View(
             GradedSet set,
             CohortView cohort,
+            Instant at,
             String state,
             List<String> lines,
             List<Integer> numbers,
@@ -99,6 +101,7 @@ class Results {
 
     View view(GradingAccess.Seen seen) {
         GradedSet set = seen.set();
+        Instant now = clock.instant();
         List<PersonRow> rows = rows(set);
         Map<UUID, String> names = rows.stream().collect(Collectors.toMap(PersonRow::id, PersonRow::name));
         List<Integer> numbers = new ArrayList<>();
@@ -108,7 +111,8 @@ class Results {
         return new View(
                 set,
                 seen.cohort(),
-                SetLists.state(set, clock.instant()),
+                now,
+                SetLists.state(set, now),
                 set.lines().stream()
                         .map(line -> editor.title(line) + ": " + line.weight() + " each")
                         .toList(),
@@ -211,6 +215,8 @@ class Results {
                 .findFirst();
         if (person.isEmpty()) {
             problems.add(new Problem("person", "Pick somebody of the cohort from the list."));
+        } else if (person.get().id().equals(by)) {
+            problems.add(new Problem("person", "Somebody else has to give you more time."));
         } else if (isDone(set, person.get().id())) {
             problems.add(new Problem(
                     "person", person.get().displayName() + " has handed in every try; more time changes nothing."));

@@ -107,6 +107,14 @@ class DraftingTest {
     }
 
     @Test
+    void theCountOfPartsThatIsToldWithoutDrawingIsThatOfTheDraw() {
+        assertThat(content.exercises().all())
+                .isNotEmpty()
+                .allMatch(one -> PartViews.count(one)
+                        == content.exercises().drawer().draw(one, 1).partCount());
+    }
+
+    @Test
     void aDraftIsPutAwayUnlessSomebodySavedItMeanwhile() {
         UUID set = ines.draft("Not wanted", DemoPeople.FIRST_COHORT);
         String at = "/graded-sets/" + set + "/draft";

@@ -47,6 +47,9 @@ class MarksInTimeTest {
     @Inject
     Clock clock;
 
+    @Inject
+    Corrections corrections;
+
     private SetDrafter ines;
     private SetWorker celeste;
 
@@ -108,6 +111,18 @@ class MarksInTimeTest {
         assertThat(credit(work)).as("its own verdict").isEqualTo(100);
         assertThat(ines.browser.get(mark).page().text())
                 .contains("Corrected by hand: counts 50 %, for an answer that was changed since");
+    }
+
+    @Test
+    void nobodyCorrectsTheirOwnWork() {
+        UUID set = published("Own work", Policy.EACH);
+        UUID work = celeste.begin(set);
+        String seen = celeste.work(work).item(1).orElseThrow().seen(0);
+        Corrections.Correction all = new Corrections.Correction(seen, "100", "I know better");
+        assertThat(corrections.correct(work, 1, 0, all, DemoPeople.CELESTE)).isEqualTo(Corrections.Done.OWN);
+        assertThat(credit(work)).isZero();
+        assertThat(corrections.correct(work, 1, 0, all, DemoPeople.OFFICE)).isEqualTo(Corrections.Done.KEPT);
+        assertThat(credit(work)).isEqualTo(100);
     }
 
     private int credit(UUID work) {

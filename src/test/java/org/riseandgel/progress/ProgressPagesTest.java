@@ -279,6 +279,7 @@ class ProgressPagesTest {
                 .isNotEmpty()
                 .isEqualTo(register.select("section[aria-labelledby=now] dl").text());
         assertThat(page.select("h2").eachText()).contains("Answers over time", "Observed practicals", "Cohorts");
+        assertThat(page.text()).contains("store and waste, watched by");
     }
 
     private UUID drawOf(UUID person) {
