@@ -419,7 +419,12 @@ class GradedSetPagesTest {
                 .orElse(0);
         assertThat((long) saves).isEqualTo(kept);
         assertThat(anouk.answer(work, 1, 0, right).status()).isEqualTo(409);
-        assertThat(anouk.browser.get("/set-work/" + set).body()).contains("A drawing was wrong");
+        assertThat(anouk.browser.get("/set-work/" + set).body()).contains("A drawing was wrong", "do not count");
+        assertThat(anouk.handIn(work).page().text())
+                .contains("A drawing was wrong Nothing of it counts")
+                .doesNotContain("until then counts")
+                .doesNotContain("kept before counts")
+                .doesNotContain("Points");
         assertThat(anouk.browser.post("/set-work/" + set + "/begin").location()).isEqualTo("/set-work/" + set);
     }
 

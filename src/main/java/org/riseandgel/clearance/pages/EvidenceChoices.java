@@ -148,7 +148,7 @@ class EvidenceChoices {
                 .filter(list -> list.items().contains(item))
                 .map(list -> TaskWords.of(list.form()).toLowerCase(Locale.ROOT))
                 .toList();
-        return forms.size() == lists.size() ? "" : " (asked for with: %s)".formatted(String.join(", ", forms));
+        return forms.size() == lists.size() ? "" : " (%s only)".formatted(String.join(", ", forms));
     }
 
     static List<Choice> choose(Stream<Choice> choices) {

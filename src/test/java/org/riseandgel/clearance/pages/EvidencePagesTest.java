@@ -199,7 +199,7 @@ class EvidencePagesTest {
                         .page()
                         .select("label:has(input[name=items])")
                         .eachText())
-                .contains("chemical gloves", "respirator (asked for with: powder)");
+                .contains("chemical gloves", "respirator (powder only)");
         for (List<String> wrong : List.of(List.<String>of(), List.of("chemical gloves", "tin hat"))) {
             assertThat(shown(ines, cast, wrong, 422)
                             .page()

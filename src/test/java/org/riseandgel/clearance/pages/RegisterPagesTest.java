@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
@@ -13,8 +14,10 @@ import java.util.Set;
 import java.util.UUID;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless;
+import org.riseandgel.MutableClock;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.clearance.Decisions;
@@ -53,6 +56,11 @@ class RegisterPagesTest {
 
     @Inject
     SchoolSettings settings;
+
+    @AfterEach
+    void realTime() {
+        MutableClock.reset();
+    }
 
     @Test
     void cr02_theDecisionPageShowsEachPreconditionAndARefusalGoesOnRecord() {
@@ -172,6 +180,27 @@ class RegisterPagesTest {
                 .filter(line -> line.said() instanceof Evidence.ObservationRecorded seen
                         && seen.observer().equals(DemoPeople.INSTRUCTOR))
                 .forEach(line -> evidence.acknowledge(cast.learner(), line.id()));
+    }
+
+    @Test
+    void cr10_everyPageSaysThatNobodyIsClearedWhileTheClockIsBehind() {
+        Cast cast = school.cleared(SOME);
+        Browserless lead = SignedIn.as("safety-lead");
+        String list = "/door/" + Place.of(cast.scope()).id() + "/list";
+        assertThat(atTheDoor(lead, cast)).isEqualTo("Yes");
+        assertThat(lead.get(list).page().select("tbody tr")).hasSize(1);
+        MutableClock.advance(Duration.ofMinutes(-5));
+        assertThat(atTheDoor(lead, cast)).isEqualTo("No");
+        assertThat(lead.get(list).page().select("tbody tr")).isEmpty();
+        Document board = lead.get("/register").page();
+        assertThat(board.select("main").text())
+                .contains("The register cannot be read", "clock is behind the newest line")
+                .doesNotContain("No scope yet");
+        assertThat(board.select("main a[href^=/register/people/]")).isEmpty();
+        assertThat(lead.get(person(cast)).page().select("section:has(#now)").text())
+                .contains("not cleared", "cannot be read now");
+        MutableClock.reset();
+        assertThat(atTheDoor(lead, cast)).isEqualTo("Yes");
     }
 
     @Test

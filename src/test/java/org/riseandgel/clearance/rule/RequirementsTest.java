@@ -137,6 +137,24 @@ class RequirementsTest {
         assertThat(gate(Story.sitting(LEA, DAY.minusDays(1), 11, 1, POOL))).isFalse();
         assertThat(gate(Story.sitting(LEA, DAY.minusDays(1), 11, 0, POOL))).isTrue();
         assertThat(gate(Story.recall(LEA, DAY.minusDays(1), 0))).isFalse();
+        Evidence.SittingNoted full = Story.sitting(LEA, DAY.minusDays(1), 11, 0, POOL);
+        assertThat(gate(ofElevenItems(full)))
+                .as("all right, but of eleven items")
+                .isFalse();
+    }
+
+    private static Evidence.SittingNoted ofElevenItems(Evidence.SittingNoted full) {
+        return new Evidence.SittingNoted(
+                full.person(),
+                full.sitting(),
+                full.check(),
+                full.kind(),
+                full.startedAt(),
+                full.handedInAt(),
+                11,
+                11,
+                0,
+                full.versions());
     }
 
     private static boolean gate(LocalDateTime first, LocalDateTime second, String poolOfSecond) {
@@ -418,6 +436,21 @@ class RequirementsTest {
     }
 
     @Test
+    void cr16_whoSupervisesIsClearedForAllOfIt() {
+        Story story = Story.school().born(LEA, "2009-06-10").evidence(LEA, POWDER, DAY.plusDays(1));
+        story.add(
+                DAY.minusDays(3),
+                new Evidence.AgeException(LEA, OTHER, LocalDate.parse("2027-06-30"), Story.LEAD, null, null));
+        assertThat(story.judge(LEA, POWDER, DECIDER, DAY.plusDays(1)).unmet())
+                .as("a supervisor who is cleared for nothing")
+                .containsExactly(Need.AGE);
+        story.evidence(OTHER, POWDER, DAY);
+        story.grant(OTHER, POWDER, DECIDER, DAY);
+        assertThat(story.judge(LEA, POWDER, DECIDER, DAY.plusDays(1)).isAllowed())
+                .isTrue();
+    }
+
+    @Test
     void cr16_theExceptionEndsWithItsDay() {
         Story story = Story.school().born(LEA, "2009-06-10").evidence(OTHER, POWDER, DAY);
         story.grant(OTHER, POWDER, DECIDER, DAY);
@@ -544,6 +577,27 @@ class RequirementsTest {
                 .containsExactly(Reason.RESPIRATOR_LAPSED);
         story.reinstate(LEA, MASKED, DECIDER, LocalDateTime.parse("2028-02-04T12:00"));
         assertThat(story.standing(LEA, MASKED, "2028-02-04T12:00").isCleared()).isTrue();
+    }
+
+    @Test
+    void cr11_eitherOfTheRespiratorPapersIsEnoughToSuspend() {
+        Body fitted = new Evidence.FitTested(LEA, true, "half mask", null);
+        Body trained = new Evidence.RespiratorTrained(LEA, TRAINER, Story.means());
+        for (Body renewed : List.of(fitted, trained)) {
+            Story story = Story.school();
+            story.add(DAY.minusDays(360), fitted);
+            story.add(DAY.minusDays(360), trained);
+            story.add(DAY.minusDays(29), new Evidence.FitForTask(LEA, true, null));
+            story.evidence(LEA, MASKED, DAY);
+            story.grant(LEA, MASKED, DECIDER, DAY);
+            story.add(DAY.plusDays(1), renewed);
+            // Both are of 9 March 2026: through 9 March 2027.
+            assertThat(story.standing(LEA, MASKED, "2027-03-09T23:59").isCleared())
+                    .isTrue();
+            assertThat(story.standing(LEA, MASKED, "2027-03-10T00:00").reasons())
+                    .as("renewed alone: %s", renewed)
+                    .containsExactly(Reason.RESPIRATOR_LAPSED);
+        }
     }
 
     @Test

@@ -88,6 +88,15 @@ class TableFilesTest {
         assertThat(rows.get(10_000).getCell(1).asNumber()).isEqualByComparingTo("9999");
     }
 
+    @Test
+    void aTableIsNotLeftBehindWhenOnlyItsHeadersAreAskedFor() throws Exception {
+        TableFile file = TableFile.write(table(TEXTS), TableFile.Format.CSV);
+        UnsentTables.remove("GET", file.entity());
+        assertThat(file.path()).exists();
+        UnsentTables.remove("HEAD", file.entity());
+        assertThat(file.path()).doesNotExist();
+    }
+
     private static Table table(List<String> texts) {
         return new Table(
                 "Sheet",
