@@ -53,15 +53,20 @@ class PracticeEffectsTest {
     }
 
     private void draw(UUID person, String skill, int day, int minute, int hints, String... verdicts) {
+        draw(person, skill, 2, day, minute, hints, verdicts);
+    }
+
+    private void draw(UUID person, String skill, int level, int day, int minute, int hints, String... verdicts) {
         UUID draw = UUID.randomUUID();
         Instant at = NOON.plus(day, ChronoUnit.DAYS).plus(minute, ChronoUnit.MINUTES);
         sql.change(
                 """
                 INSERT INTO draw (id, person_id, exercise_id, version, skill, level, seed, drawn_at, finished_at)
-                SELECT ?, ?, exercise_id, version, ?, 2, 1, ?, ? FROM exercise_version LIMIT 1""",
+                SELECT ?, ?, exercise_id, version, ?, ?, 1, ?, ? FROM exercise_version LIMIT 1""",
                 draw,
                 person,
                 skill,
+                level,
                 at,
                 at);
         for (int part = 0; part < verdicts.length; part++) {
@@ -110,8 +115,7 @@ class PracticeEffectsTest {
         UUID one = somebody("weighing");
         draw(one, "weighing", 0, 0, 0, "RIGHT");
         draw(one, "weighing", 21, 0, 0, "RIGHT");
-        draw(one, "weighing", 90, 0, 0, "RIGHT");
-        sql.change("UPDATE draw SET level = 3 WHERE person_id = ? AND finished_at > ?", one, day(50));
+        draw(one, "weighing", 3, 90, 0, 0, "RIGHT");
         assertThat(effects.of(List.of(always(one))))
                 .extracting(FirstTries::alike)
                 .containsExactly(NONE_ALIKE, new Alike(1, 1, 1), NONE_ALIKE);
