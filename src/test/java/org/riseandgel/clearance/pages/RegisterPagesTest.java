@@ -63,6 +63,27 @@ class RegisterPagesTest {
     }
 
     @Test
+    void somebodyWithoutALineIsFoundAndHasAPageToBeginOn() {
+        UUID fresh = school.person("apprentice");
+        String name = "Person " + fresh.toString().substring(0, 6);
+        Browserless lead = SignedIn.as("safety-lead");
+        assertThat(lead.get("/register").page().select("table.board").text()).doesNotContain(name);
+        assertThat(lead.get("/register").page().select("form[action=/register/people] #name"))
+                .hasSize(1);
+        Element found = lead.get("/register/people?name="
+                        + java.net.URLEncoder.encode(name.substring(1), java.nio.charset.StandardCharsets.UTF_8))
+                .page()
+                .selectFirst("main li.panel a");
+        assertThat(found.text()).isEqualTo(name);
+        Document page = lead.get(found.attr("href")).page();
+        assertThat(page.select("main").text()).contains("Not cleared for anything");
+        assertThat(page.select("a[href=/register/evidence/" + fresh + "]")).hasSize(1);
+        assertThat(lead.get("/register/people?name=nobody%25here").page().text())
+                .contains("Nobody in this school has that");
+        assertThat(SignedIn.as("apprentice").get("/register/people").status()).isEqualTo(404);
+    }
+
+    @Test
     void cr02_theDecisionPageShowsEachPreconditionAndARefusalGoesOnRecord() {
         Cast cast = school.cast(SOME);
         Browserless lead = SignedIn.as("safety-lead");
