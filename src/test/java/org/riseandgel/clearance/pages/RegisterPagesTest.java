@@ -340,7 +340,12 @@ class RegisterPagesTest {
     void aSuspensionInOneScopeAndAWithdrawalAreShown() {
         Cast cast = school.cleared(SOME);
         Browserless lead = SignedIn.as("safety-lead");
-        lead.post(decision(cast) + "/withdraw", Map.of("reason", "Left the bench"));
+        Document empty =
+                lead.post(decision(cast) + "/withdraw", Map.of("cause", "yes")).page();
+        assertThat(empty.select(".error-summary a").eachAttr("href")).containsExactly("#withdraw-reason");
+        assertThat(empty.select("#withdraw-reason[aria-invalid=true]")).hasSize(1);
+        assertThat(empty.select("input[name=cause][checked]")).hasSize(1);
+        lead.post(decision(cast) + "/withdraw", Map.of("withdraw-reason", "Left the bench"));
         assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
         assertThat(lead.get(decision(cast))
                         .page()
