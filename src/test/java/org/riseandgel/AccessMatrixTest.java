@@ -206,6 +206,7 @@ class AccessMatrixTest {
         MATRIX.put("GET /register/mine", SIGNED_IN);
         MATRIX.put("GET /register/mine/lines", SIGNED_IN);
         MATRIX.put("POST /register/mine/appeals", SIGNED_IN);
+        MATRIX.put("GET /register/people", STAFF);
         MATRIX.put("GET /register/people/{person}", STAFF);
         MATRIX.put("GET /register/people/{person}/{scope}", STAFF);
         MATRIX.put("POST /register/mine/practicals", SIGNED_IN);

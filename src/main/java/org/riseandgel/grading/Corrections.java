@@ -63,10 +63,10 @@ class Corrections {
             return Done.OWN;
         }
         Work.Item item = work.item(number).orElseThrow();
-        if (!typed.seen().equals(item.seen(part))) {
-            return Done.MOVED;
-        }
         int counts = percent(typed.credit()).orElseThrow();
+        if (!typed.seen().equals(item.seen(part))) {
+            return isSecondPress(item.change(part), counts, typed.reason(), by) ? Done.KEPT : Done.MOVED;
+        }
         works.change(corrected(work, item, part, counts, typed.reason().strip(), by));
         audit.note(
                 by,
@@ -82,6 +82,15 @@ class Corrections {
      * @param seen what was seen of the part, see {@link Work.Item#seen}
      */
     record Correction(String seen, String credit, String reason) {}
+
+    /** Whether the same person has written just that by another press of the same button. */
+    private static boolean isSecondPress(Optional<MarkChange> last, int counts, String reason, UUID by) {
+        return last.filter(change -> change.kind() == MarkChange.Kind.CORRECTION
+                        && change.by().equals(by)
+                        && change.credit() == counts
+                        && change.reason().equals(reason.strip()))
+                .isPresent();
+    }
 
     /** The correction carries on what was judged last. */
     private MarkChange corrected(Work work, Work.Item item, int part, int credit, String reason, UUID by) {

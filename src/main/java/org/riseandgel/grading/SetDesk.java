@@ -137,25 +137,21 @@ class SetDesk {
             return new Done.Wrong(problems);
         }
         Instant now = instant();
+        SetStore.Publication out = new SetStore.Publication(
+                zone(),
+                SchoolMoments.opening(draft.opensLocal(), zone()),
+                SchoolMoments.closing(draft.closesLocal(), zone()));
+        // First, because it makes a second press wait: it then finds the set published and freezes nothing twice.
+        if (!store.publish(draft, out, by, now)) {
+            return new Done.Moved();
+        }
         Content current = now();
         for (Line line : draft.lines()) {
             Pools.candidates(line, draft.lines(), current.exercises())
                     .forEach(template -> store.freeze(line.id(), template, now));
         }
-        SetStore.Publication out = new SetStore.Publication(
-                zone(),
-                SchoolMoments.opening(draft.opensLocal(), zone()),
-                SchoolMoments.closing(draft.closesLocal(), zone()));
-        if (!store.publish(draft, out, by, now)) {
-            throw new MovedWhilePublishingException();
-        }
         audit.note(by, "graded-set-published", draft.id().toString(), draft.title());
         return new Done.Stored(draft.id());
-    }
-
-    /** Somebody saved or published at the same moment; what the transaction did is undone. */
-    static final class MovedWhilePublishingException extends RuntimeException {
-        private static final long serialVersionUID = 1L;
     }
 
     /** Puts a draft away over the revision that was seen; false, and nothing done, when there is a newer one. */

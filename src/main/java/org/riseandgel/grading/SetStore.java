@@ -59,17 +59,20 @@ class SetStore {
                 person));
     }
 
-    /** How many people have handed each set in. */
-    Map<UUID, Integer> handedIn(List<UUID> sets) {
+    /** Somebody who has begun a set. */
+    record Worker(UUID set, UUID person, boolean handedIn) {}
+
+    /** Who has begun each set, and whether they handed it in. */
+    Map<UUID, List<Worker>> workers(List<UUID> sets) {
         return sql
                 .list(
                         """
-                        SELECT set_id, count(DISTINCT person_id) AS people FROM graded_work
-                        WHERE set_id = ANY(?::uuid[]) AND handed_in_at IS NOT NULL GROUP BY set_id""",
-                        row -> Map.entry(row.uuid("set_id"), row.number("people")),
+                        SELECT set_id, person_id, bool_or(handed_in_at IS NOT NULL) AS handed_in FROM graded_work
+                        WHERE set_id = ANY(?::uuid[]) GROUP BY set_id, person_id""",
+                        row -> new Worker(row.uuid("set_id"), row.uuid("person_id"), row.flag("handed_in")),
                         (Object) texts(sets))
                 .stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+                .collect(Collectors.groupingBy(Worker::set));
     }
 
     void add(GradedSet set, UUID by, Instant now) {

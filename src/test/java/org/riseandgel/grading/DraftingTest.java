@@ -5,10 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.Clock;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
@@ -113,6 +118,35 @@ class DraftingTest {
                 .isNotEmpty()
                 .allMatch(one -> PartViews.count(one)
                         == content.exercises().drawer().draw(one, 1).partCount());
+    }
+
+    @Test
+    void asManyPressesAtOnceAsThereMayBeSaveAndPublishOnce() throws Exception {
+        UUID set = ines.draft("Pressed twice", DemoPeople.FIRST_COHORT);
+        Map<String, String> form = ines.form(set);
+        form.put("exercise", content.exercises().ofSkill(SKILL).get(0).id());
+        form.put("rule-items", "1");
+        form.put("rule-skill", "cavity-volume");
+        assertThat(ines.save(set, form).status()).isEqualTo(303);
+        assertThat(ines.save(set, form).status()).as("the same once more").isEqualTo(303);
+        assertThat(sets.find(set).orElseThrow().lines()).hasSize(2);
+        form.put("title", "Something else");
+        assertThat(ines.save(set, form).status()).isEqualTo(409);
+
+        ines.times(set, clock.instant(), 2);
+        Map<String, String> seen =
+                Map.of("revision", "" + sets.find(set).orElseThrow().revision());
+        ines.browser.token();
+        ExecutorService presses = Executors.newFixedThreadPool(4);
+        try {
+            Callable<Answer> press = () -> ines.browser.post("/graded-sets/" + set + "/draft/publish", seen);
+            for (Future<Answer> pressed : presses.invokeAll(Collections.nCopies(4, press))) {
+                assertThat(pressed.get().location()).isEqualTo("/graded-sets/" + set);
+            }
+        } finally {
+            presses.shutdown();
+        }
+        assertThat(sets.pool(set)).hasSizeGreaterThan(1);
     }
 
     @Test

@@ -387,6 +387,20 @@ class GradedSetPagesTest {
         try {
             assertThat(ines.browser.get(at).page().select("tbody tr").eachText())
                     .anyMatch(row -> row.startsWith("Anouk Sorrel left the cohort") && row.contains("3 of 3 points"));
+            String inTheList = ines.browser
+                    .get("/graded-sets")
+                    .page()
+                    .select("tr:has(a[href=/graded-sets/" + set + "]) td:last-child")
+                    .text();
+            assertThat(inTheList).startsWith("1 of ");
+            assertThat(ines.browser
+                            .get("/graded-sets/" + set)
+                            .page()
+                            .select(".facts dd")
+                            .last()
+                            .text())
+                    .as("who left is counted in both")
+                    .isEqualTo(inTheList);
             String other = "/cohorts/" + DemoPeople.SECOND_COHORT + "/results";
             assertThat(SignedIn.as("office").get(other).body()).doesNotContain("Anouk Sorrel");
         } finally {

@@ -122,6 +122,11 @@ class MarksInTimeTest {
         assertThat(corrections.correct(work, 1, 0, all, DemoPeople.CELESTE)).isEqualTo(Corrections.Done.OWN);
         assertThat(credit(work)).isZero();
         assertThat(corrections.correct(work, 1, 0, all, DemoPeople.OFFICE)).isEqualTo(Corrections.Done.KEPT);
+        assertThat(corrections.correct(work, 1, 0, all, DemoPeople.OFFICE))
+                .as("a second press")
+                .isEqualTo(Corrections.Done.KEPT);
+        assertThat(works.history(work, 1, 0)).hasSize(1);
+        assertThat(corrections.correct(work, 1, 0, all, DemoPeople.INSTRUCTOR)).isEqualTo(Corrections.Done.MOVED);
         assertThat(credit(work)).isEqualTo(100);
     }
 

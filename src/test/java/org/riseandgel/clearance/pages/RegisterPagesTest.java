@@ -63,6 +63,27 @@ class RegisterPagesTest {
     }
 
     @Test
+    void somebodyWithoutALineIsFoundAndHasAPageToBeginOn() {
+        UUID fresh = school.person("apprentice");
+        String name = "Person " + fresh.toString().substring(0, 6);
+        Browserless lead = SignedIn.as("safety-lead");
+        assertThat(lead.get("/register").page().select("table.board").text()).doesNotContain(name);
+        assertThat(lead.get("/register").page().select("form[action=/register/people] #name"))
+                .hasSize(1);
+        Element found = lead.get("/register/people?name="
+                        + java.net.URLEncoder.encode(name.substring(1), java.nio.charset.StandardCharsets.UTF_8))
+                .page()
+                .selectFirst("main li.panel a");
+        assertThat(found.text()).isEqualTo(name);
+        Document page = lead.get(found.attr("href")).page();
+        assertThat(page.select("main").text()).contains("Not cleared for anything");
+        assertThat(page.select("a[href=/register/evidence/" + fresh + "]")).hasSize(1);
+        assertThat(lead.get("/register/people?name=nobody%25here").page().text())
+                .contains("Nobody in this school has that");
+        assertThat(SignedIn.as("apprentice").get("/register/people").status()).isEqualTo(404);
+    }
+
+    @Test
     void cr02_theDecisionPageShowsEachPreconditionAndARefusalGoesOnRecord() {
         Cast cast = school.cast(SOME);
         Browserless lead = SignedIn.as("safety-lead");
@@ -319,7 +340,12 @@ class RegisterPagesTest {
     void aSuspensionInOneScopeAndAWithdrawalAreShown() {
         Cast cast = school.cleared(SOME);
         Browserless lead = SignedIn.as("safety-lead");
-        lead.post(decision(cast) + "/withdraw", Map.of("reason", "Left the bench"));
+        Document empty =
+                lead.post(decision(cast) + "/withdraw", Map.of("cause", "yes")).page();
+        assertThat(empty.select(".error-summary a").eachAttr("href")).containsExactly("#withdraw-reason");
+        assertThat(empty.select("#withdraw-reason[aria-invalid=true]")).hasSize(1);
+        assertThat(empty.select("input[name=cause][checked]")).hasSize(1);
+        lead.post(decision(cast) + "/withdraw", Map.of("withdraw-reason", "Left the bench"));
         assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
         assertThat(lead.get(decision(cast))
                         .page()
