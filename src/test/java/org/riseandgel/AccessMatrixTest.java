@@ -163,6 +163,7 @@ class AccessMatrixTest {
         MATRIX.put("POST /set-work/tries/{work}/items/{number}/read", APPRENTICES);
         MATRIX.put("GET /api/v1/cohorts/{cohort}/graded-sets", TEACHING);
         MATRIX.put("GET /api/v1/cohorts/{cohort}/graded-sets/{set}", TEACHING);
+        MATRIX.put("GET /api/v1/cohorts/{cohort}/results", TEACHING);
         MATRIX.put("GET /graded-sets", TEACHING);
         MATRIX.put("POST /graded-sets", TEACHING);
         MATRIX.put("GET /graded-sets/new", TEACHING);
@@ -187,6 +188,7 @@ class AccessMatrixTest {
         MATRIX.put("POST /graded-sets/{set}/draft/lines/{line}", TEACHING);
         MATRIX.put("GET /graded-sets/{set}/draft/preview", TEACHING);
         MATRIX.put("POST /graded-sets/{set}/draft/publish", TEACHING);
+        MATRIX.put("POST /graded-sets/{set}/draft/discard", TEACHING);
         MATRIX.put("GET /checks", SITTING);
         MATRIX.put("GET /checks/{check}", SITTING);
         MATRIX.put("POST /checks/{check}/begin", SITTING);
@@ -204,6 +206,7 @@ class AccessMatrixTest {
         MATRIX.put("GET /register/mine", SIGNED_IN);
         MATRIX.put("GET /register/mine/lines", SIGNED_IN);
         MATRIX.put("POST /register/mine/appeals", SIGNED_IN);
+        MATRIX.put("GET /register/people", STAFF);
         MATRIX.put("GET /register/people/{person}", STAFF);
         MATRIX.put("GET /register/people/{person}/{scope}", STAFF);
         MATRIX.put("POST /register/mine/practicals", SIGNED_IN);
@@ -263,6 +266,7 @@ class AccessMatrixTest {
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}/progress.{format}", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}/history", TEACHING);
+        MATRIX.put("GET /cohorts/{cohort}/effect", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}/results", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}/results/export.{format}", TEACHING);
         MATRIX.put("GET /people/{person}/progress", TEACHING);

@@ -28,6 +28,9 @@ public class HomeResource {
         if (viewer.isInstructor()) {
             return "/cohorts";
         }
+        if (viewer.isSafetyLead()) {
+            return "/register";
+        }
         return viewer.isOffice() ? "/office/people" : "/course";
     }
 }

@@ -19,6 +19,13 @@ import org.riseandgel.platform.sql.Sql;
  */
 @ApplicationScoped
 class Answers {
+    /** One row by its key, if the clock is not behind the newest line, which is one entry at the end of an index. */
+    static final String FIND =
+            """
+            SELECT pieces FROM register_answer
+            WHERE person_id = ? AND place_id = ? AND task = ?
+              AND ? >= (SELECT recorded FROM register_event ORDER BY number DESC LIMIT 1)""";
+
     private final Sql sql;
 
     Answers(Sql sql) {
@@ -33,13 +40,10 @@ class Answers {
         }
     }
 
-    Optional<Kept> find(UUID person, UUID place, Task task) {
+    /** What is kept, unless the clock is behind the newest line: then nothing that was worked out before counts. */
+    Optional<Kept> find(UUID person, UUID place, Task task, Instant now) {
         return sql.first(
-                "SELECT pieces FROM register_answer WHERE person_id = ? AND place_id = ? AND task = ?",
-                row -> new Kept(person, place, task.name(), row.text("pieces")),
-                person,
-                place,
-                task.name());
+                FIND, row -> new Kept(person, place, task.name(), row.text("pieces")), person, place, task.name(), now);
     }
 
     /** Keeps an answer. To be called while no line can be added. */

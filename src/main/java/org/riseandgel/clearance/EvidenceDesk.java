@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.riseandgel.clearance.ledger.BirthDates;
 import org.riseandgel.clearance.ledger.Histories;
 import org.riseandgel.clearance.rule.Act;
@@ -166,16 +168,24 @@ public class EvidenceDesk {
         return write(actor, at, new Evidence.ObservationAcknowledged(seen.person(), practical));
     }
 
-    /** Protective equipment put on, used and taken off before an observer. */
+    /**
+     * Protective equipment put on, used and taken off before an observer.
+     *
+     * @param items what was shown; more than the form asks for is kept too, since it was seen
+     */
     @Transactional
     public UUID equipment(
             UUID actor, UUID person, Form form, UUID observer, Set<String> items, Instant when, Means means) {
         Instant at = begin(actor, person, when);
         Histories.Known known = scribe.known(person, observer);
         needQualified(known, observer, person, Act.OBSERVE, at, "observer");
-        Set<String> asked = policy(known, at).ppeFor(form).orElse(Set.of());
-        if (items.isEmpty() || !asked.containsAll(items)) {
-            throw RegisterProblem.with("items", "Tick what was shown: " + String.join(", ", asked) + ".");
+        Policy policy = policy(known, at);
+        if (items.isEmpty() || !allItems(policy).containsAll(items)) {
+            throw RegisterProblem.with(
+                    "items",
+                    "Tick what was shown; asked for are %s."
+                            .formatted(String.join(
+                                    ", ", new TreeSet<>(policy.ppeFor(form).orElse(Set.of())))));
         }
         return write(
                 actor,
@@ -333,6 +343,10 @@ public class EvidenceDesk {
                 .policy(at)
                 .orElseThrow(
                         () -> RegisterProblem.with("policy", "No policy is in force; a safety lead puts it in force."));
+    }
+
+    private static Set<String> allItems(Policy policy) {
+        return policy.ppe().stream().flatMap(one -> one.items().stream()).collect(Collectors.toSet());
     }
 
     private static Checklist needChecklist(Histories.Known known, String id, Scope scope, Instant at) {

@@ -21,6 +21,7 @@ import org.riseandgel.clearance.rule.Decision;
 import org.riseandgel.clearance.rule.Evidence;
 import org.riseandgel.clearance.rule.Fact;
 import org.riseandgel.clearance.rule.History;
+import org.riseandgel.clearance.rule.Keeping;
 import org.riseandgel.clearance.rule.Need;
 import org.riseandgel.clearance.rule.Policy;
 import org.riseandgel.clearance.rule.Proposal;
@@ -76,9 +77,15 @@ public class Register {
      */
     public record Board(Instant at, Instant known, boolean readable, List<Scope> scopes, List<BoardRow> rows) {}
 
-    /** The board at an instant, as it was known at another; both are now when left out. */
+    /**
+     * The board at an instant, as it was known at another; both are now when left out. Of now nothing can be said while the
+     * clock is behind. Who was anonymised by then is not on it.
+     */
     public Board board(Instant at, Instant known) {
         Instant now = scribe.latest();
+        if (at == null && scribe.isClockBehind()) {
+            return new Board(now, now, false, List.of(), List.of());
+        }
         Instant when = at == null ? now : at;
         Instant knew = known == null ? now : known;
         History history = histories.all(knew).history();
@@ -88,6 +95,9 @@ public class Register {
         List<BoardRow> rows = new ArrayList<>();
         for (Scope scope : scopes) {
             for (UUID person : history.people()) {
+                if (!history.about(person, Keeping.Anonymised.class, when).isEmpty()) {
+                    continue;
+                }
                 row(history, rule, scope, person, when)
                         .map(row -> new BoardRow(
                                 person,
@@ -125,7 +135,7 @@ public class Register {
     public DoorList doorList(String room) {
         Instant now = scribe.latest();
         History history = histories.all(now).history();
-        List<DoorLine> lines = board(now, now).rows().stream()
+        List<DoorLine> lines = board(null, now).rows().stream()
                 .filter(row -> row.scope().room().equals(room))
                 .filter(row -> row.standing().status() != Status.NOT_CLEARED)
                 .map(row -> new DoorLine(
@@ -145,6 +155,7 @@ public class Register {
     /** What one person may do now, scope by scope; only the scopes in which something is on record. */
     public List<BoardRow> standings(UUID person) {
         Instant now = scribe.latest();
+        boolean behind = scribe.isClockBehind();
         History history = scribe.known(person).history();
         ClearanceRule rule = new ClearanceRule(history);
         String name = people.names(Set.of(person)).getOrDefault(person, "Unknown person");
@@ -155,8 +166,8 @@ public class Register {
                                 name,
                                 scope,
                                 row.stage(),
-                                row.standing(),
-                                row.standing().validThrough())))
+                                behind ? Standing.none(Reason.UNREADABLE) : row.standing(),
+                                behind ? null : row.standing().validThrough())))
                 .toList();
     }
 
@@ -171,9 +182,12 @@ public class Register {
     /** What comes next against what somebody may do now, scope by scope. */
     public List<Coming> coming(UUID person) {
         Instant now = scribe.latest();
+        List<Coming> coming = new ArrayList<>();
+        if (scribe.isClockBehind()) {
+            return coming;
+        }
         History history = scribe.known(person).history();
         ClearanceRule rule = new ClearanceRule(history);
-        List<Coming> coming = new ArrayList<>();
         for (Scope scope : history.openScopes(now)) {
             if (history.grant(person, scope.id(), now).isPresent()) {
                 List<ClearanceRule.Piece> pieces = rule.timeline(Question.about(person, scope), now);

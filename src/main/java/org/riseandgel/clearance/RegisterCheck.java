@@ -93,7 +93,7 @@ public class RegisterCheck {
     }
 
     private Standing standing(UUID person, Place place, Task task, Instant now) {
-        Optional<Standing> kept = answers.find(person, place.id(), task).flatMap(found -> found.at(now));
+        Optional<Standing> kept = answers.find(person, place.id(), task, now).flatMap(found -> found.at(now));
         return kept.orElseGet(() -> QuarkusTransaction.joiningExisting().call(() -> workOut(person, place, task, now)));
     }
 
@@ -128,7 +128,7 @@ public class RegisterCheck {
     }
 
     private static Standing unreadable() {
-        return new Standing(Status.NOT_CLEARED, List.of(Reason.UNREADABLE), null, null, null, null, false, null);
+        return Standing.none(Reason.UNREADABLE);
     }
 
     private static CheckAnswer answer(Standing standing, Instant now) {

@@ -179,6 +179,11 @@ class Scribe {
         return now.isBefore(newest) ? newest : now;
     }
 
+    /** Whether the clock is behind the newest line; while it is, nobody can be said to be cleared. */
+    boolean isClockBehind() {
+        return ledger.isAhead();
+    }
+
     private void needOne(UUID actor, Set<String> roles, String message) {
         boolean may = actor != null
                 && people.find(actor)

@@ -57,10 +57,14 @@ public record Check(
             levels = Set.copyOf(new TreeSet<>(levels));
         }
 
-        /** The exercises that may be drawn: those of the skill and its levels that ask one thing. */
+        /**
+         * The exercises that may be drawn: those of the skill and its levels that ask one thing. A wrong working is for
+         * learning; its numbers are always the same, and one guess in four finds the slip.
+         */
         public List<ExerciseTemplate> pool(ExerciseLibrary library) {
             return library.ofSkill(skill).stream()
                     .filter(template -> levels.contains(template.level()) && asksOneThing(template))
+                    .filter(template -> !template.showsWrongWorking())
                     .toList();
         }
 

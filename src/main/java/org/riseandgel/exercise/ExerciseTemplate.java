@@ -5,6 +5,9 @@ import java.util.Optional;
 
 /** An exercise before it is drawn, as read from one file and checked. */
 public sealed interface ExerciseTemplate permits NumericTemplate, ChoiceTemplate {
+    /** How the title of an exercise begins that shows a wrong working: nobody takes it for an example. */
+    String WRONG_WORKING = "Find the slip: ";
+
     /** What every kind of exercise has. */
     Head head();
 
@@ -64,6 +67,11 @@ public sealed interface ExerciseTemplate permits NumericTemplate, ChoiceTemplate
     /** The title for people. */
     default String title() {
         return head().title();
+    }
+
+    /** Whether it shows a wrong working and asks where it went wrong. */
+    default boolean showsWrongWorking() {
+        return title().startsWith(WRONG_WORKING);
     }
 
     /** The skill it practises. */

@@ -46,7 +46,7 @@ class CohortResults {
     }
 
     /** People by sets; a withdrawn set counts for nothing and is left out. */
-    record View(CohortView cohort, List<SetColumn> sets, List<PersonRow> rows) {}
+    record View(CohortView cohort, Instant at, List<SetColumn> sets, List<PersonRow> rows) {}
 
     /** A set that was published. */
     record SetColumn(GradedSet set, String state) {}
@@ -74,7 +74,7 @@ class CohortResults {
         Map<UUID, Map<UUID, List<Work>>> tries = works.ofCohort(cohort.id()).stream()
                 .filter(work -> counted.contains(work.set()))
                 .collect(Collectors.groupingBy(Work::person, Collectors.groupingBy(Work::set)));
-        return new View(cohort, columns, rows(cohort, columns, tries));
+        return new View(cohort, now, columns, rows(cohort, columns, tries));
     }
 
     private List<PersonRow> rows(CohortView cohort, List<SetColumn> columns, Map<UUID, Map<UUID, List<Work>>> tries) {

@@ -24,27 +24,72 @@ class Corrections {
         this.clock = clock;
     }
 
-    /** Lets so many percent of a part count, or says what is wrong with what was typed. */
-    @Transactional
-    List<Problem> correct(Work work, Work.Item item, int part, String credit, String reason, UUID by) {
+    /** What became of a correction: it is kept, something typed is wrong, or it was made for what is not there any more,
+     * or for one's own work. */
+    enum Done {
+        KEPT,
+        WRONG,
+        MOVED,
+        OWN
+    }
+
+    /** What is wrong with what was typed. */
+    static List<Problem> problems(String credit, String reason) {
         List<Problem> problems = new ArrayList<>();
-        String typed = credit.strip().replace("%", "").strip();
-        boolean percent = typed.matches("[0-9]{1,3}") && Integer.parseInt(typed) <= MarkChange.ALL;
-        if (!percent) {
+        if (percent(credit).isEmpty()) {
             problems.add(new Problem("credit", "Write what of the part counts as a whole number from 0 to 100."));
         }
         problems.addAll(Reasons.problems("reason", reason));
-        if (!problems.isEmpty()) {
-            return problems;
+        return problems;
+    }
+
+    private static Optional<Integer> percent(String credit) {
+        String typed = credit.strip().replace("%", "").strip();
+        return Optional.of(typed)
+                .filter(text -> text.matches("[0-9]{1,3}"))
+                .map(Integer::valueOf)
+                .filter(number -> number <= MarkChange.ALL);
+    }
+
+    /** Lets so many percent of a part count, where answer and mark are still those that were seen. */
+    @Transactional
+    Done correct(UUID id, int number, int part, Correction typed, UUID by) {
+        if (!problems(typed.credit(), typed.reason()).isEmpty()) {
+            return Done.WRONG;
         }
-        int counts = Integer.parseInt(typed);
-        works.change(corrected(work, item, part, counts, reason.strip(), by));
+        works.hold(id);
+        Work work = works.find(id).orElseThrow();
+        if (work.person().equals(by)) {
+            return Done.OWN;
+        }
+        Work.Item item = work.item(number).orElseThrow();
+        int counts = percent(typed.credit()).orElseThrow();
+        if (!typed.seen().equals(item.seen(part))) {
+            return isSecondPress(item.change(part), counts, typed.reason(), by) ? Done.KEPT : Done.MOVED;
+        }
+        works.change(corrected(work, item, part, counts, typed.reason().strip(), by));
         audit.note(
                 by,
                 "graded-mark-corrected",
                 work.id().toString(),
                 "item %d, part %d: %d %% → %d %%".formatted(item.number(), part + 1, item.credit(part), counts));
-        return List.of();
+        return Done.KEPT;
+    }
+
+    /**
+     * A correction as it is typed.
+     *
+     * @param seen what was seen of the part, see {@link Work.Item#seen}
+     */
+    record Correction(String seen, String credit, String reason) {}
+
+    /** Whether the same person has written just that by another press of the same button. */
+    private static boolean isSecondPress(Optional<MarkChange> last, int counts, String reason, UUID by) {
+        return last.filter(change -> change.kind() == MarkChange.Kind.CORRECTION
+                        && change.by().equals(by)
+                        && change.credit() == counts
+                        && change.reason().equals(reason.strip()))
+                .isPresent();
     }
 
     /** The correction carries on what was judged last. */
@@ -70,6 +115,7 @@ class Corrections {
                 by,
                 clock.instant().truncatedTo(ChronoUnit.MICROS),
                 null,
-                null);
+                null,
+                MarkChange.savesOf(answer));
     }
 }

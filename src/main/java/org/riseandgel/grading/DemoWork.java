@@ -122,7 +122,8 @@ class DemoWork {
                                 DemoPeople.INSTRUCTOR,
                                 set.closesAt(),
                                 null,
-                                null))))
+                                null,
+                                answer.saves()))))
                 .findFirst()
                 .ifPresent(works::change);
     }

@@ -89,11 +89,19 @@ public class DraftPages {
         if (done instanceof SetDesk.Done.Wrong wrong) {
             return page(WRONG, editor(stored, form, false), wrong.problems());
         }
-        if (done instanceof SetDesk.Done.Moved) {
+        if (done instanceof SetDesk.Done.Moved && !isSecondPress(find(set), form)) {
             return page(CONFLICT, editor(find(set), form, true), List.of());
         }
         // A set that was moved to a cohort of one's own can still be seen; to no other can it be moved.
         return SeeOther.page("/graded-sets/" + set + "/draft");
+    }
+
+    /** Whether this is what the same person has saved just now, by another press of the same button. */
+    private boolean isSecondPress(GradedSet now, SetForm form) {
+        return now.isDraft()
+                && viewer.getId().equals(now.changedBy())
+                && form.seenRevision() == now.revision() - 1
+                && form.isSavedIn(now);
     }
 
     @GET
@@ -153,7 +161,7 @@ public class DraftPages {
     @Path("/publish")
     public Response publish(@RestPath UUID set, @RestForm @DefaultValue("0") int revision) {
         GradedSet found = find(set);
-        SetDesk.Done done = publish(found, revision);
+        SetDesk.Done done = desk.publish(found, revision, viewer.getId());
         if (done instanceof SetDesk.Done.Wrong) {
             return Response.status(WRONG).entity(preview(found, false)).build();
         }
@@ -163,12 +171,16 @@ public class DraftPages {
         return SeeOther.page("/graded-sets/" + set);
     }
 
-    private SetDesk.Done publish(GradedSet found, int revision) {
-        try {
-            return desk.publish(found, revision, viewer.getId());
-        } catch (SetDesk.MovedWhilePublishingException moved) {
-            return new SetDesk.Done.Moved();
+    /** Puts a draft away that is not wanted any more, unless somebody saved or published it meanwhile. */
+    @POST
+    @Path("/discard")
+    public Response discard(@RestPath UUID set, @RestForm @DefaultValue("0") int revision) {
+        GradedSet found = find(set);
+        if (found.isDraft() && !desk.discard(found, revision, viewer.getId())) {
+            GradedSet now = find(set);
+            return page(CONFLICT, editor(now, SetForm.of(now), true), List.of());
         }
+        return SeeOther.page(find(set).isDropped() ? "/graded-sets?done=discarded" : "/graded-sets/" + set);
     }
 
     private TemplateInstance preview(GradedSet set, boolean moved) {

@@ -51,6 +51,8 @@ final class DraftReader {
         String note = form.note.strip();
         if (note.length() > LONGEST_NOTE) {
             problem("note", "The note has %d characters; at most 1,000 fit.".formatted(note.length()));
+        } else if (!PlainText.isPlain(note)) {
+            problem("note", PlainText.INVISIBLE);
         }
         UUID cohort = cohorts.stream()
                 .map(CohortView::id)
@@ -104,7 +106,7 @@ final class DraftReader {
         Optional<LocalDate> day = SchoolMoments.day(typedDay);
         Optional<LocalTime> time = SchoolMoments.time(typedTime);
         if (day.isEmpty()) {
-            problem(field + "-day", "Write the day as year-month-day, such as 2027-03-28.");
+            problem(field + "-day", SchoolMoments.DAY_WANTED);
         }
         if (time.isEmpty()) {
             problem(field + "-time", "Write the time of day as hours:minutes, such as 18:30.");
@@ -155,10 +157,7 @@ final class DraftReader {
         if (found.isEmpty()) {
             problem("exercise", "Pick an exercise from the list.");
         } else if (found.get().atBench().isPresent()) {
-            problem(
-                    "exercise",
-                    "“%s” is done at the bench with the salt, and the register says who may. Pick another."
-                            .formatted(found.get().title()));
+            problem("exercise", PublishCheck.atBench(found.get()));
         } else if (lines.stream().anyMatch(line -> form.exercise.equals(line.exercise()))) {
             problem(
                     "exercise",

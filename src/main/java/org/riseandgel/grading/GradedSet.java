@@ -45,6 +45,11 @@ record GradedSet(
         return state == SetState.PUBLISHED;
     }
 
+    /** Whether it was put away as a draft, so that it never went out. */
+    public boolean isDropped() {
+        return state == SetState.WITHDRAWN && publishedAt == null;
+    }
+
     /** Points of all its items together. */
     public int outOf() {
         return lines.stream().mapToInt(line -> line.items() * line.weight()).sum();

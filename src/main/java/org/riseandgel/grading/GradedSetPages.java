@@ -44,7 +44,7 @@ public class GradedSetPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance sets(List<SetLists.Group> groups);
+        static native TemplateInstance sets(List<SetLists.Group> groups, String done);
 
         static native TemplateInstance fresh(SetForm form, List<Choice> cohorts, List<Problem> problems);
 
@@ -55,8 +55,8 @@ public class GradedSetPages {
     }
 
     @GET
-    public TemplateInstance sets() {
-        return Templates.sets(lists.groups());
+    public TemplateInstance sets(@RestQuery @DefaultValue("") String done) {
+        return Templates.sets(lists.groups(), done);
     }
 
     @GET
@@ -96,6 +96,9 @@ public class GradedSetPages {
     @Path("/{set}/extension")
     public Response extend(@RestPath UUID set, @BeanParam ManageForm sent) {
         GradingAccess.Seen seen = find(set);
+        if (seen.set().isDraft()) {
+            return SeeOther.page("/graded-sets/" + set + "/draft");
+        }
         ManageForm form = sent.whole();
         List<Problem> problems = results.extend(seen.set(), form, viewer.getId());
         return problems.isEmpty()
@@ -107,12 +110,13 @@ public class GradedSetPages {
     @Path("/{set}/withdraw")
     public Response withdraw(@RestPath UUID set, @BeanParam ManageForm sent) {
         GradingAccess.Seen seen = find(set);
+        if (seen.set().isDraft()) {
+            return SeeOther.page("/graded-sets/" + set + "/draft");
+        }
         ManageForm form = sent.whole();
         List<Problem> problems = Reasons.problems("withdraw-reason", form.withdrawReason);
         if (!problems.isEmpty()) {
-            return seen.set().isDraft()
-                    ? SeeOther.page("/graded-sets/" + set + "/draft")
-                    : page(WRONG, seen, form, "", problems);
+            return page(WRONG, seen, form, "", problems);
         }
         desk.withdraw(seen.set(), form.withdrawReason.strip(), viewer.getId());
         return SeeOther.page("/graded-sets/" + set + "?done=withdrawn");

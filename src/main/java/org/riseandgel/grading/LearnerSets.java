@@ -45,6 +45,7 @@ class LearnerSets {
      * A set as its apprentice sees it.
      *
      * @param closesAt when it closes for this person
+     * @param freshTries tries that came with extensions, in addition to those of the set
      * @param tellsAt when results are told; null when they are told at once
      * @param state where the person stands with it, in words
      * @param mayBegin whether a try can be begun now
@@ -56,6 +57,7 @@ class LearnerSets {
             GradedSet set,
             Instant closesAt,
             boolean extended,
+            int freshTries,
             Instant tellsAt,
             String state,
             boolean mayBegin,
@@ -98,14 +100,16 @@ class LearnerSets {
         Instant now = clock.instant();
         List<SetStore.Extension> extensions = store.extensions(set.id());
         Instant closes = TryRule.closes(set, extensions, person);
-        TryRule.Answer may = TryRule.answer(set, closes, tries, desk.learns(person, set), now);
-        boolean tells = TryRule.tells(set, extensions, now);
+        int most = TryRule.tries(set, extensions, person);
+        TryRule.Answer may = TryRule.answer(set, closes, most, tries, desk.learns(person, set), now);
+        boolean tells = TryRule.tells(set, extensions, person, now);
         Optional<Score> best = tries.stream().map(views::score).max(Comparator.naturalOrder());
         return new SetView(
                 set,
                 closes,
                 !closes.equals(set.closesAt()),
-                set.feedback() == Policy.EACH ? null : TryRule.closesForAll(set, extensions),
+                most - set.tries(),
+                set.feedback() == Policy.EACH ? null : TryRule.toldAt(set, extensions, person),
                 state(may, tries),
                 may instanceof TryRule.Answer.Begin,
                 may instanceof TryRule.Answer.GoOn open ? open.work() : null,

@@ -1,6 +1,7 @@
 package org.riseandgel.grading;
 
 import java.time.Instant;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -10,6 +11,7 @@ import java.util.UUID;
  * @param verdict name of the verdict that a job gave; null where none was given
  * @param regrade the job that changed it or whose change was undone; null for a correction
  * @param mended the version of the exercise that a job judged by; null unless it is the job's change
+ * @param saves how often the answer had been kept that it was made for, 0 where there was none; null where nobody noted it
  */
 record MarkChange(
         long id,
@@ -25,9 +27,19 @@ record MarkChange(
         UUID by,
         Instant at,
         UUID regrade,
-        String mended) {
+        String mended,
+        Integer saves) {
     static final int ALL = 100;
     static final int NOTHING = 0;
+
+    /** Whether it was made for this answer and not for one that the person has changed since. */
+    boolean isFor(Optional<ItemAnswer> answer) {
+        return saves == null || saves == savesOf(answer);
+    }
+
+    static int savesOf(Optional<ItemAnswer> answer) {
+        return answer.map(ItemAnswer::saves).orElse(0);
+    }
 
     /** Who or what changed it. */
     enum Kind {

@@ -11,6 +11,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
@@ -28,6 +29,9 @@ import org.riseandgel.platform.web.SeeOther;
 @Path("/graded-sets/{set}/works/{work}")
 @RolesAllowed({Roles.INSTRUCTOR, Roles.OFFICE})
 public class MarkPages {
+    private static final int CONFLICT = 409;
+    private static final int WRONG = 422;
+
     private final GradingAccess access;
     private final WorkStore works;
     private final PartViews parts;
@@ -59,7 +63,11 @@ public class MarkPages {
     /** An item with its parts. */
     record ItemTold(int number, String title, int weight, String story, List<PartTold> parts) {}
 
-    /** A mark with its history. */
+    /**
+     * A mark with its history.
+     *
+     * @param seen stands for the answer and the mark as they are shown
+     */
     record MarkView(
             GradedSet set,
             Work work,
@@ -69,6 +77,7 @@ public class MarkPages {
             String story,
             PartTold told,
             ItemAnswer answer,
+            String seen,
             List<ChangeLine> history) {}
 
     /** A change of the mark, as the page tells it. */
@@ -78,7 +87,8 @@ public class MarkPages {
     static class Templates {
         static native TemplateInstance work(TryView view, String done);
 
-        static native TemplateInstance mark(MarkView view, String credit, String reason, List<Problem> problems);
+        static native TemplateInstance mark(
+                MarkView view, String credit, String reason, boolean moved, List<Problem> problems);
 
         private Templates() {}
     }
@@ -111,7 +121,8 @@ public class MarkPages {
         GradedSet found = set(set);
         Work seen = work(found, work);
         Work.Item item = item(seen, number, part);
-        return Templates.mark(view(found, seen, item, part), String.valueOf(item.credit(part - 1)), "", List.of());
+        return Templates.mark(
+                view(found, seen, item, part), String.valueOf(item.credit(part - 1)), "", false, List.of());
     }
 
     @POST
@@ -121,17 +132,25 @@ public class MarkPages {
             @RestPath UUID work,
             @RestPath int number,
             @RestPath int part,
+            @RestForm @DefaultValue("") String seen,
             @RestForm @DefaultValue("") String credit,
             @RestForm @DefaultValue("") String reason) {
         GradedSet found = set(set);
-        Work seen = work(found, work);
-        Work.Item item = item(seen, number, part);
-        List<Problem> problems = corrections.correct(seen, item, part - 1, credit, reason, viewer.getId());
-        return problems.isEmpty()
-                ? SeeOther.page("/graded-sets/" + set + "/works/" + work + "?done=corrected")
-                : Response.status(422)
-                        .entity(Templates.mark(view(found, seen, item, part), credit, reason, problems))
-                        .build();
+        item(work(found, work), number, part);
+        Corrections.Correction typed = new Corrections.Correction(seen, credit, reason);
+        Corrections.Done done = corrections.correct(work, number, part - 1, typed, viewer.getId());
+        if (done == Corrections.Done.KEPT) {
+            return SeeOther.page("/graded-sets/" + set + "/works/" + work + "?done=corrected");
+        }
+        boolean moved = done == Corrections.Done.MOVED;
+        List<Problem> problems = done == Corrections.Done.OWN
+                ? List.of(new Problem("credit", "This is your own work. Somebody else has to correct it."))
+                : Corrections.problems(credit, reason);
+        Work now = work(found, work);
+        MarkView view = view(found, now, item(now, number, part), part);
+        return Response.status(moved ? CONFLICT : WRONG)
+                .entity(Templates.mark(view, credit, reason, moved, problems))
+                .build();
     }
 
     private MarkView view(GradedSet set, Work work, Work.Item item, int part) {
@@ -144,19 +163,21 @@ public class MarkPages {
                 parts.drawn(item).story(school.decimalMark()),
                 parts.told(item, part - 1),
                 item.answer(part - 1).orElse(null),
+                item.seen(part - 1),
                 works.history(work.id(), item.number(), part - 1).stream()
-                        .map(this::line)
+                        .map(change -> line(change, item.answer(part - 1)))
                         .toList());
     }
 
-    private ChangeLine line(MarkChange change) {
+    private ChangeLine line(MarkChange change, Optional<ItemAnswer> answer) {
         String what =
                 switch (change.kind()) {
                     case CORRECTION -> "Corrected by hand: counts " + change.credit() + " %";
                     case REGRADE -> "Judged again by the mended exercise: counts " + change.credit() + " %";
                     case UNDO -> "That was undone: counts " + change.credit() + " %";
                 };
-        return new ChangeLine(change.at(), name(change.by()), what, change.reason());
+        String stands = change.isFor(answer) ? what : what + ", for an answer that was changed since";
+        return new ChangeLine(change.at(), name(change.by()), stands, change.reason());
     }
 
     private String name(UUID person) {

@@ -7,7 +7,9 @@ import java.util.stream.IntStream;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.exercise.Answers;
 import org.riseandgel.exercise.DrawnExercise;
+import org.riseandgel.exercise.ExerciseTemplate;
 import org.riseandgel.exercise.FeedbackView;
+import org.riseandgel.exercise.NumericTemplate;
 import org.riseandgel.exercise.Verdict;
 import org.riseandgel.platform.school.SchoolSettings;
 
@@ -27,7 +29,12 @@ class PartViews {
     }
 
     int parts(Work.Item item) {
-        return drawn(item).partCount();
+        return count(exercises.template(item.exercise()));
+    }
+
+    /** How many parts a draw of it has; told without drawing, because results ask it of every item of everybody. */
+    static int count(ExerciseTemplate template) {
+        return template instanceof NumericTemplate numbers ? numbers.parts().size() : 1;
     }
 
     Score score(Work work) {

@@ -4,7 +4,10 @@ import java.util.List;
 import org.riseandgel.exercise.ExerciseLibrary;
 import org.riseandgel.exercise.ExerciseTemplate;
 
-/** Which exercises a line gives or may draw from. */
+/**
+ * Which exercises a line gives or may draw from. A rule draws no wrong working, whose numbers are the same for everybody;
+ * a line may give one as such.
+ */
 final class Pools {
     private Pools() {}
 
@@ -16,6 +19,7 @@ final class Pools {
         List<ExerciseTemplate> ofSkill =
                 line.level() == 0 ? exercises.ofSkill(line.skill()) : exercises.ofSkill(line.skill(), line.level());
         return ofSkill.stream()
+                .filter(one -> !one.showsWrongWorking())
                 .filter(one -> all.stream().noneMatch(other -> one.id().equals(other.exercise())))
                 .toList();
     }

@@ -60,11 +60,22 @@ class PublishCheck {
                             : "The exercise “%s” is not in the course any more. Take it out."
                                     .formatted(line.exercise())));
         }
+        Optional<ExerciseTemplate> bench =
+                there.stream().filter(one -> one.atBench().isPresent()).findFirst();
+        if (bench.isPresent()) {
+            return Optional.of(new Problem(field, atBench(bench.get())));
+        }
         return there.stream()
                 .map(template -> undrawable(template, line, exercises))
                 .flatMap(Optional::stream)
                 .findFirst()
                 .map(message -> new Problem(field, message));
+    }
+
+    /** Why an exercise at the bench cannot be set: whoever is set it would have to do it, cleared or not. */
+    static String atBench(ExerciseTemplate template) {
+        return "“%s” is done at the bench with the salt, and the register says who may. Take it out or pick another."
+                .formatted(template.title());
     }
 
     private static Optional<String> undrawable(ExerciseTemplate template, Line line, ExerciseLibrary exercises) {

@@ -1,6 +1,7 @@
 package org.riseandgel.grading;
 
 import java.util.List;
+import org.riseandgel.platform.web.PlainText;
 import org.riseandgel.platform.web.Problem;
 
 /** Reasons that people give for what they do to marks and sets; the apprentice can read them. */
@@ -14,6 +15,9 @@ final class Reasons {
         String reason = typed.strip();
         if (reason.length() < SHORTEST) {
             return List.of(new Problem(field, "Write in a sentence why. The apprentice can read it."));
+        }
+        if (!PlainText.isPlain(reason)) {
+            return List.of(new Problem(field, PlainText.INVISIBLE));
         }
         return reason.length() > LONGEST
                 ? List.of(

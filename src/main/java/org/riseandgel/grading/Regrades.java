@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.riseandgel.account.People;
@@ -146,7 +147,9 @@ class Regrades {
         }
         String verdict = last.map(MarkChange::verdict).orElse(answer.verdict().name());
         String expected = last.map(MarkChange::expected).orElse(answer.expected());
+        String slip = last.map(MarkChange::verdict).isPresent() ? last.get().slip() : answer.slip();
         boolean same = verdict.equals(judged.get().verdict().name())
+                && Objects.equals(slip, judged.get().slip().orElse(null))
                 && expected.equals(judged.get().feedback().expected());
         return new Result(same ? RegradeStore.Outcome.SAME : RegradeStore.Outcome.CHANGED, judged);
     }
@@ -232,11 +235,13 @@ class Regrades {
     }
 
     private RegradeStore.Outcome judgedAgain(RegradeStore.Job job, RegradeStore.Target target) {
+        works.hold(target.work());
         Work work = works.find(target.work()).orElseThrow();
         Work.Item item = work.item(target.number()).orElseThrow();
         ExerciseTemplate mended = exercises.template(new FrozenExercises.Exercise(
                 job.exercise(), job.version(), item.exercise().skill(), ""));
-        Result result = result(item, item.answer(target.part()).orElseThrow(), mended);
+        Optional<ItemAnswer> answer = item.answer(target.part());
+        Result result = result(item, answer.orElseThrow(), mended);
         if (result.outcome() == RegradeStore.Outcome.CHANGED) {
             Judged judged = result.judged().orElseThrow();
             works.change(new MarkChange(
@@ -253,23 +258,28 @@ class Regrades {
                     job.startedBy(),
                     clock.instant().truncatedTo(ChronoUnit.MICROS),
                     job.id(),
-                    null));
+                    null,
+                    MarkChange.savesOf(answer)));
         }
         return result.outcome();
     }
 
-    /** Puts back what stood before the job, unless somebody has changed the mark since. */
+    /** Puts back what stood before the job, unless somebody has changed the mark or the answer since. */
     private RegradeStore.Outcome undone(RegradeStore.Job job, RegradeStore.Target target) {
+        works.hold(target.work());
         List<MarkChange> history = works.history(target.work(), target.number(), target.part());
+        Optional<ItemAnswer> stored = works.find(target.work())
+                .flatMap(work -> work.item(target.number()))
+                .flatMap(item -> item.answer(target.part()));
         MarkChange newest = history.get(0);
-        if (newest.kind() != MarkChange.Kind.REGRADE || !job.id().equals(newest.regrade())) {
+        boolean stands =
+                newest.kind() == MarkChange.Kind.REGRADE && job.id().equals(newest.regrade()) && newest.isFor(stored);
+        if (!stands) {
             return RegradeStore.Outcome.KEPT;
         }
-        ItemAnswer answer = works.find(target.work())
-                .flatMap(work -> work.item(target.number()))
-                .flatMap(item -> item.answer(target.part()))
-                .orElseThrow();
-        Optional<MarkChange> before = history.stream().skip(1).findFirst();
+        ItemAnswer answer = stored.orElseThrow();
+        Optional<MarkChange> before =
+                history.stream().skip(1).filter(change -> change.isFor(stored)).findFirst();
         works.change(new MarkChange(
                 0,
                 target.work(),
@@ -284,7 +294,8 @@ class Regrades {
                 store.undoneBy(job.id()).orElse(job.startedBy()),
                 clock.instant().truncatedTo(ChronoUnit.MICROS),
                 job.id(),
-                null));
+                null,
+                MarkChange.savesOf(stored)));
         return RegradeStore.Outcome.UNDONE;
     }
 }

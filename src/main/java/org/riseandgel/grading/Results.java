@@ -57,12 +57,14 @@ class Results {
     /**
      * A set with its results.
      *
+     * @param at when they were like this
      * @param rows one for each person, with all tries
      * @param numbers the numbers of the items, for the columns
      */
     record View(
             GradedSet set,
             CohortView cohort,
+            Instant at,
             String state,
             List<String> lines,
             List<Integer> numbers,
@@ -95,10 +97,11 @@ class Results {
     record Cell(int number, String points, String icon, boolean changed) {}
 
     /** More time that somebody got. */
-    record ExtensionLine(String name, Instant until, String reason) {}
+    record ExtensionLine(String name, Instant until, String reason, boolean freshTry) {}
 
     View view(GradingAccess.Seen seen) {
         GradedSet set = seen.set();
+        Instant now = clock.instant();
         List<PersonRow> rows = rows(set);
         Map<UUID, String> names = rows.stream().collect(Collectors.toMap(PersonRow::id, PersonRow::name));
         List<Integer> numbers = new ArrayList<>();
@@ -108,16 +111,27 @@ class Results {
         return new View(
                 set,
                 seen.cohort(),
-                SetLists.state(set, clock.instant()),
+                now,
+                SetLists.state(set, now),
                 set.lines().stream()
                         .map(line -> editor.title(line) + ": " + line.weight() + " each")
                         .toList(),
                 numbers,
                 rows,
-                sets.extensions(set.id()).stream()
+                latest(sets.extensions(set.id())).stream()
                         .map(one -> new ExtensionLine(
-                                names.getOrDefault(one.person(), "Somebody who left"), one.closesAt(), one.reason()))
+                                names.getOrDefault(one.person(), "Somebody who left"),
+                                one.closesAt(),
+                                one.reason(),
+                                one.freshTry()))
                         .toList());
+    }
+
+    /** The last extension of each person, which is the one that counts. */
+    private static List<SetStore.Extension> latest(List<SetStore.Extension> extensions) {
+        Map<UUID, SetStore.Extension> last = new LinkedHashMap<>();
+        extensions.forEach(one -> last.put(one.person(), one));
+        return List.copyOf(last.values());
     }
 
     /** Everybody who learns in the cohort now or has worked the set, by name. */
@@ -185,6 +199,14 @@ class Results {
                 !item.changes().isEmpty());
     }
 
+    /** Whether somebody has handed in as many tries as there are. */
+    private boolean isDone(GradedSet set, UUID person) {
+        long handedIn = works.of(set.id(), person).stream()
+                .filter(work -> !work.isOpen())
+                .count();
+        return handedIn >= TryRule.tries(set, sets.extensions(set.id()), person);
+    }
+
     /** Gives somebody more time, or says what is wrong with it. */
     List<Problem> extend(GradedSet set, ManageForm form, UUID by) {
         List<Problem> problems = new ArrayList<>();
@@ -193,11 +215,16 @@ class Results {
                 .findFirst();
         if (person.isEmpty()) {
             problems.add(new Problem("person", "Pick somebody of the cohort from the list."));
+        } else if (person.get().id().equals(by)) {
+            problems.add(new Problem("person", "Somebody else has to give you more time."));
+        } else if (isDone(set, person.get().id())) {
+            problems.add(new Problem(
+                    "person", person.get().displayName() + " has handed in every try; more time changes nothing."));
         }
         Optional<LocalDate> day = SchoolMoments.day(form.untilDay);
         Optional<LocalTime> time = SchoolMoments.time(form.untilTime);
         if (day.isEmpty()) {
-            problems.add(new Problem("until-day", "Write the day as year-month-day, such as 2027-03-28."));
+            problems.add(new Problem("until-day", SchoolMoments.DAY_WANTED));
         }
         if (time.isEmpty()) {
             problems.add(new Problem("until-time", "Write the time of day as hours:minutes, such as 18:30."));
@@ -210,11 +237,13 @@ class Results {
             until = SchoolMoments.closing(local, school.zone());
             if (!until.isAfter(set.closesAt())) {
                 problems.add(new Problem("until-day", "This is no later than the set closes for everybody."));
+            } else if (!until.isAfter(clock.instant())) {
+                problems.add(new Problem("until-day", "This moment is past. Give a later day or time."));
             }
         }
         problems.addAll(Reasons.problems("extension-reason", form.extensionReason));
         if (!set.isPublished()) {
-            problems.add(new Problem("person", "The set was withdrawn; more time changes nothing."));
+            problems.add(new Problem("", "The set was withdrawn; more time changes nothing."));
         }
         if (problems.isEmpty()) {
             desk.extend(set, person.orElseThrow().id(), until, form.extensionReason.strip(), by);

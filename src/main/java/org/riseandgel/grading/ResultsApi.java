@@ -16,7 +16,6 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestPath;
-import org.riseandgel.account.CohortView;
 import org.riseandgel.account.Roles;
 
 /** Graded sets and their results for programs: an instructor's own cohorts, all for the office. */
@@ -37,21 +36,9 @@ public class ResultsApi {
         this.clock = clock;
     }
 
-    /** A set in the list. */
-    @Schema(name = "GradedSetLine")
-    public record SetLine(
-            UUID id,
-            String title,
-            @Schema(description = "Open, Closed, Withdrawn, or Published, not open yet.") String state,
-            Instant opensAt,
-            Instant closesAt,
-            int items,
-            int outOf,
-            int tries) {}
-
     /** A set with its results. */
     @Schema(name = "GradedSetResults")
-    public record SetResults(SetLine set, List<TryLine> results) {}
+    public record SetResults(GradedSetLine set, List<TryLine> results) {}
 
     /** One try, or a person who has not begun: then everything about the try is null. */
     @Schema(name = "GradedTry")
@@ -70,10 +57,8 @@ public class ResultsApi {
     @GET
     @Operation(operationId = "gradedSets", summary = "The sets that were published for a cohort, the latest first")
     @APIResponse(responseCode = "404", description = "There is no such cohort, or it is not yours.")
-    public List<SetLine> sets(@RestPath UUID cohort) {
-        if (access.cohorts().stream().map(CohortView::id).noneMatch(cohort::equals)) {
-            throw new NotFoundException();
-        }
+    public List<GradedSetLine> sets(@RestPath UUID cohort) {
+        access.cohort(cohort).orElseThrow(NotFoundException::new);
         return store.ofCohorts(List.of(cohort)).stream()
                 .filter(set -> set.publishedAt() != null)
                 .map(this::line)
@@ -94,16 +79,8 @@ public class ResultsApi {
                 results.rows(found).stream().flatMap(row -> tries(row).stream()).toList());
     }
 
-    private SetLine line(GradedSet set) {
-        return new SetLine(
-                set.id(),
-                set.title(),
-                SetLists.state(set, clock.instant()),
-                set.opensAt(),
-                set.closesAt(),
-                set.items(),
-                set.outOf(),
-                set.tries());
+    private GradedSetLine line(GradedSet set) {
+        return GradedSetLine.of(set, SetLists.state(set, clock.instant()));
     }
 
     private static List<TryLine> tries(Results.PersonRow row) {

@@ -20,16 +20,23 @@ import java.util.Optional;
  * closes at the second, so that nobody loses time by it.
  */
 final class SchoolMoments {
+    /** What is said of a day that cannot be taken. */
+    static final String DAY_WANTED =
+            "Write the day as year-month-day, such as 2027-03-28, with a year from 2000 to 2199.";
+
+    private static final int FIRST_YEAR = 2000;
+    private static final int LAST_YEAR = 2199;
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("H:mm").withResolverStyle(ResolverStyle.STRICT);
     private static final DateTimeFormatter TIME_SHOWN = DateTimeFormatter.ofPattern("HH:mm");
 
     private SchoolMoments() {}
 
-    /** A day such as 2027-03-28. */
+    /** A day such as 2027-03-28, in a year that somebody can mean. */
     static Optional<LocalDate> day(String typed) {
         try {
-            return Optional.of(LocalDate.parse(typed.strip()));
+            return Optional.of(LocalDate.parse(typed.strip()))
+                    .filter(day -> day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR);
         } catch (DateTimeParseException notADay) {
             return Optional.empty();
         }

@@ -19,6 +19,7 @@ import org.riseandgel.platform.web.Problem;
 @ApplicationScoped
 class SetDesk {
     private final SetStore store;
+    private final WorkStore works;
     private final PublishCheck check;
     private final CourseContent content;
     private final SchoolSettings school;
@@ -27,12 +28,14 @@ class SetDesk {
 
     SetDesk(
             SetStore store,
+            WorkStore works,
             PublishCheck check,
             CourseContent content,
             SchoolSettings school,
             AuditLog audit,
             Clock clock) {
         this.store = store;
+        this.works = works;
         this.check = check;
         this.content = content;
         this.school = school;
@@ -134,28 +137,34 @@ class SetDesk {
             return new Done.Wrong(problems);
         }
         Instant now = instant();
+        SetStore.Publication out = new SetStore.Publication(
+                zone(),
+                SchoolMoments.opening(draft.opensLocal(), zone()),
+                SchoolMoments.closing(draft.closesLocal(), zone()));
+        // First, because it makes a second press wait: it then finds the set published and freezes nothing twice.
+        if (!store.publish(draft, out, by, now)) {
+            return new Done.Moved();
+        }
         Content current = now();
         for (Line line : draft.lines()) {
             Pools.candidates(line, draft.lines(), current.exercises())
                     .forEach(template -> store.freeze(line.id(), template, now));
         }
-        SetStore.Publication out = new SetStore.Publication(
-                zone(),
-                SchoolMoments.opening(draft.opensLocal(), zone()),
-                SchoolMoments.closing(draft.closesLocal(), zone()));
-        if (!store.publish(draft, out, by, now)) {
-            throw new MovedWhilePublishingException();
-        }
         audit.note(by, "graded-set-published", draft.id().toString(), draft.title());
         return new Done.Stored(draft.id());
     }
 
-    /** Somebody saved or published at the same moment; what the transaction did is undone. */
-    static final class MovedWhilePublishingException extends RuntimeException {
-        private static final long serialVersionUID = 1L;
+    /** Puts a draft away over the revision that was seen; false, and nothing done, when there is a newer one. */
+    @Transactional
+    boolean discard(GradedSet draft, int seenRevision, UUID by) {
+        boolean done = store.discard(draft.id(), seenRevision, by, instant());
+        if (done) {
+            audit.note(by, "graded-set-discarded", draft.id().toString(), draft.title());
+        }
+        return done;
     }
 
-    /** Takes a set back, draft or published. */
+    /** Takes a set back that is out. */
     @Transactional
     boolean withdraw(GradedSet set, String reason, UUID by) {
         boolean done = store.withdraw(set.id(), reason, by, instant());
@@ -165,10 +174,16 @@ class SetDesk {
         return done;
     }
 
-    /** Gives one person more time. */
+    /**
+     * Gives one person more time. Where the set had closed for them and right answers were told, an open try is ended, and
+     * one more with fresh numbers can be begun: nobody goes on with answers that they have read.
+     */
     @Transactional
     void extend(GradedSet set, UUID person, Instant closesAt, String reason, UUID by) {
-        store.extend(set.id(), new SetStore.Extension(person, closesAt, reason, by, instant()));
+        List<SetStore.Extension> before = store.extensions(set.id());
+        boolean fresh = TryRule.knowsAnswers(set, before, person, instant())
+                && works.endOpen(set.id(), person, TryRule.closes(set, before, person));
+        store.extend(set.id(), new SetStore.Extension(person, closesAt, reason, by, instant(), fresh));
         audit.note(by, "graded-set-extended", set.id().toString(), person + " until " + closesAt + ": " + reason);
     }
 

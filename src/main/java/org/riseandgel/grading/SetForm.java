@@ -119,6 +119,22 @@ public class SetForm {
         return removed.contains(line.toString());
     }
 
+    /** Whether everything that was typed is in the draft that is saved now. */
+    boolean isSavedIn(GradedSet now) {
+        List<Line> its = now.lines();
+        boolean added = exercise.isEmpty() || its.stream().anyMatch(line -> exercise.equals(line.exercise()));
+        boolean ruled = ruleItems.isBlank()
+                || its.stream()
+                        .anyMatch(line -> ruleSkill.equals(line.skill())
+                                && ruleLevel.equals(String.valueOf(line.level()))
+                                && ruleItems.strip().equals(String.valueOf(line.items())));
+        return added
+                && ruled
+                && its.stream().noneMatch(line -> takesOut(line.id()))
+                && its.stream().allMatch(line -> weightOf(line).strip().equals(String.valueOf(line.weight())))
+                && against(now, cohortId -> cohortId).isEmpty();
+    }
+
     int seenRevision() {
         return revision.matches("[0-9]{1,9}") ? Integer.parseInt(revision) : 0;
     }

@@ -59,17 +59,20 @@ class SetStore {
                 person));
     }
 
-    /** How many people have handed each set in. */
-    Map<UUID, Integer> handedIn(List<UUID> sets) {
+    /** Somebody who has begun a set. */
+    record Worker(UUID set, UUID person, boolean handedIn) {}
+
+    /** Who has begun each set, and whether they handed it in. */
+    Map<UUID, List<Worker>> workers(List<UUID> sets) {
         return sql
                 .list(
                         """
-                        SELECT set_id, count(DISTINCT person_id) AS people FROM graded_work
-                        WHERE set_id = ANY(?::uuid[]) AND handed_in_at IS NOT NULL GROUP BY set_id""",
-                        row -> Map.entry(row.uuid("set_id"), row.number("people")),
+                        SELECT set_id, person_id, bool_or(handed_in_at IS NOT NULL) AS handed_in FROM graded_work
+                        WHERE set_id = ANY(?::uuid[]) GROUP BY set_id, person_id""",
+                        row -> new Worker(row.uuid("set_id"), row.uuid("person_id"), row.flag("handed_in")),
                         (Object) texts(sets))
                 .stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+                .collect(Collectors.groupingBy(Worker::set));
     }
 
     void add(GradedSet set, UUID by, Instant now) {
@@ -178,12 +181,26 @@ class SetStore {
                 now);
     }
 
+    /** Puts a draft away; false, and nothing done, when there is a newer revision or it is no draft. */
+    boolean discard(UUID set, int revision, UUID by, Instant now) {
+        return sql.change(
+                        """
+                        UPDATE graded_set SET state = 'WITHDRAWN', withdrawn_by = ?, withdrawn_at = ?,
+                            withdrawn_reason = 'Put away as a draft', revision = revision + 1
+                        WHERE id = ? AND state = 'DRAFT' AND revision = ?""",
+                        by,
+                        now,
+                        set,
+                        revision)
+                == 1;
+    }
+
     boolean withdraw(UUID set, String reason, UUID by, Instant now) {
         return sql.change(
                         """
                         UPDATE graded_set SET state = 'WITHDRAWN', withdrawn_by = ?, withdrawn_at = ?,
                             withdrawn_reason = ?, revision = revision + 1
-                        WHERE id = ? AND state <> 'WITHDRAWN'""",
+                        WHERE id = ? AND state = 'PUBLISHED'""",
                         by,
                         now,
                         reason,
@@ -204,35 +221,41 @@ class SetStore {
                 set);
     }
 
-    /** More time for one person. */
-    record Extension(UUID person, Instant closesAt, String reason, UUID givenBy, Instant givenAt) {}
+    /**
+     * More time for one person.
+     *
+     * @param freshTry whether it came with one more try, because the answers of the open one had been told
+     */
+    record Extension(UUID person, Instant closesAt, String reason, UUID givenBy, Instant givenAt, boolean freshTry) {}
 
     void extend(UUID set, Extension extension) {
         sql.change(
                 """
-                INSERT INTO graded_extension (id, set_id, person_id, closes_at, reason, given_by, given_at)
-                VALUES (?, ?, ?, ?, ?, ?, ?)""",
+                INSERT INTO graded_extension (id, set_id, person_id, closes_at, reason, given_by, given_at, fresh_try)
+                VALUES (?, ?, ?, ?, ?, ?, ?, ?)""",
                 UUID.randomUUID(),
                 set,
                 extension.person(),
                 extension.closesAt(),
                 extension.reason(),
                 extension.givenBy(),
-                extension.givenAt());
+                extension.givenAt(),
+                extension.freshTry());
     }
 
-    /** The extensions of a set that count now, one for each person who has any. */
+    /** All extensions of a set in the order in which they were given; the last one of a person counts. */
     List<Extension> extensions(UUID set) {
         return sql.list(
                 """
-                SELECT DISTINCT ON (person_id) person_id, closes_at, reason, given_by, given_at
-                FROM graded_extension WHERE set_id = ? ORDER BY person_id, given_at DESC, id""",
+                SELECT person_id, closes_at, reason, given_by, given_at, fresh_try
+                FROM graded_extension WHERE set_id = ? ORDER BY given_at, id DESC""",
                 row -> new Extension(
                         row.uuid("person_id"),
                         row.instant("closes_at"),
                         row.text("reason"),
                         row.uuid("given_by"),
-                        row.instant("given_at")),
+                        row.instant("given_at"),
+                        row.flag("fresh_try")),
                 set);
     }
 

@@ -30,8 +30,22 @@ record Work(UUID id, UUID set, UUID person, int nth, Instant begunAt, Instant ha
             return answers.stream().filter(answer -> answer.part() == part).findFirst();
         }
 
+        /** The change that stands; one that was made for an earlier answer does not. */
         Optional<MarkChange> change(int part) {
-            return changes.stream().filter(change -> change.part() == part).findFirst();
+            return changes.stream()
+                    .filter(change -> change.part() == part)
+                    .findFirst()
+                    .filter(change -> change.isFor(answer(part)));
+        }
+
+        /** What whoever corrects a part has seen of it: which answer, and which change of its mark was the newest. */
+        String seen(int part) {
+            long newest = changes.stream()
+                    .filter(change -> change.part() == part)
+                    .mapToLong(MarkChange::id)
+                    .max()
+                    .orElse(0);
+            return MarkChange.savesOf(answer(part)) + "." + newest;
         }
 
         /** What of a part counts, in percent. */

@@ -76,8 +76,14 @@ class WorkDesk {
     }
 
     TryRule.Answer mayWork(UUID person, GradedSet set, List<Work> tries) {
+        List<SetStore.Extension> extensions = sets.extensions(set.id());
         return TryRule.answer(
-                set, TryRule.closes(set, sets.extensions(set.id()), person), tries, learns(person, set), now());
+                set,
+                TryRule.closes(set, extensions, person),
+                TryRule.tries(set, extensions, person),
+                tries,
+                learns(person, set),
+                now());
     }
 
     /** Begins a try or takes up the open one, however often it is pressed; empty when none may be begun now. */

@@ -39,7 +39,7 @@ class WorkStore {
             """
             SELECT DISTINCT ON (c.work_id, c.number, c.part) c.id, c.work_id, c.number, c.part, c.kind, c.credit,
                    c.verdict, c.slip, c.expected, c.reason, c.changed_by, c.changed_at, c.regrade_id,
-                   r.version AS mended
+                   r.version AS mended, c.saves
             FROM graded_mark_change c JOIN graded_work w ON w.id = c.work_id
             LEFT JOIN graded_regrade r ON r.id = c.regrade_id AND c.kind = 'REGRADE'
             """;
@@ -176,12 +176,29 @@ class WorkStore {
                 == 1;
     }
 
+    /** Ends the person's open try at a set without an act of theirs; false when there is none. */
+    boolean endOpen(UUID set, UUID person, Instant at) {
+        return sql.change(
+                        """
+                        UPDATE graded_work SET handed_in_at = greatest(begun_at, ?)
+                        WHERE set_id = ? AND person_id = ? AND handed_in_at IS NULL""",
+                        at,
+                        set,
+                        person)
+                == 1;
+    }
+
+    /** Holds a try, so that its answers and marks stay as they are read until the caller's transaction ends. */
+    void hold(UUID work) {
+        sql.any("SELECT id FROM graded_work WHERE id = ? FOR NO KEY UPDATE", work);
+    }
+
     /** Everything that was done to the mark of a part, newest first. */
     List<MarkChange> history(UUID work, int number, int part) {
         return sql.list(
                 """
                 SELECT id, work_id, number, part, kind, credit, verdict, slip, expected, reason, changed_by, changed_at,
-                       regrade_id, NULL AS mended
+                       regrade_id, NULL AS mended, saves
                 FROM graded_mark_change WHERE work_id = ? AND number = ? AND part = ? ORDER BY id DESC""",
                 WorkStore::change,
                 work,
@@ -194,8 +211,8 @@ class WorkStore {
         sql.change(
                 """
                 INSERT INTO graded_mark_change (work_id, number, part, kind, credit, verdict, slip, expected, reason,
-                    changed_by, changed_at, regrade_id)
-                VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                    changed_by, changed_at, regrade_id, saves)
+                VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
                 ON CONFLICT DO NOTHING""",
                 change.work(),
                 change.number(),
@@ -208,7 +225,8 @@ class WorkStore {
                 change.reason(),
                 change.by(),
                 change.at(),
-                change.regrade());
+                change.regrade(),
+                change.saves());
     }
 
     private static Work work(Row row) throws SQLException {
@@ -261,7 +279,8 @@ class WorkStore {
                 row.uuid("changed_by"),
                 row.instant("changed_at"),
                 row.uuid("regrade_id"),
-                row.text("mended"));
+                row.text("mended"),
+                row.numberOrNull("saves"));
     }
 
     /** One row for each answer becomes one try with all its items. */

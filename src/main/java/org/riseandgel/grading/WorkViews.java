@@ -105,14 +105,14 @@ class WorkViews {
         List<SetStore.Extension> extensions = sets.extensions(set.id());
         Instant closes = TryRule.closes(set, extensions, work.person());
         boolean open = work.isOpen() && TryRule.isOpen(set, closes, now);
-        boolean told = TryRule.tells(set, extensions, now);
+        boolean told = TryRule.tells(set, extensions, work.person(), now);
         return new Overview(
                 work.id(),
                 set,
                 work.nth(),
                 work.handedInAt(),
                 closes,
-                set.feedback() == Policy.EACH ? null : TryRule.closesForAll(set, extensions),
+                set.feedback() == Policy.EACH ? null : TryRule.toldAt(set, extensions, work.person()),
                 open,
                 told,
                 told ? parts.score(work).words(school.decimalMark()) : "",

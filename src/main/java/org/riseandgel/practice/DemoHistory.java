@@ -90,7 +90,9 @@ class DemoHistory {
 
     /** A course of the school's own may lack the skill or the level; then the visit did not take place. */
     private void play(DemoVisit visit, long seed) {
-        List<ExerciseTemplate> choice = content.exercises().ofSkill(visit.skill(), visit.level());
+        List<ExerciseTemplate> choice = content.exercises().ofSkill(visit.skill(), visit.level()).stream()
+                .filter(template -> !template.showsWrongWorking())
+                .toList();
         if (!choice.isEmpty()) {
             ExerciseTemplate template = choice.get(visit.same() ? 0 : (int) (seed % choice.size()));
             DrawnExercise drawn = drawings.fresh(template, seed);

@@ -13,14 +13,24 @@ import org.jboss.logging.Logger;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.exercise.DrawnExercise;
 import org.riseandgel.exercise.ExerciseTemplate;
+import org.riseandgel.exercise.NumericTemplate;
 import org.riseandgel.exercise.UndrawableException;
 import org.riseandgel.platform.chance.Seeds;
 import org.riseandgel.sitting.Sittings;
 
-/** Chooses the exercise of a new draw and draws its numbers. */
+/**
+ * Chooses the exercise of a new draw and draws its numbers.
+ *
+ * <p>In a skill that is reckoned, what asks for a choice instead of a number is left for later where the working is still
+ * led: it has no plan to show. What shows a wrong working comes after at least two other exercises of the skill, so that
+ * the first workings that anybody sees are right ones, and who is right with two bare problems at the start has worked
+ * both out.
+ */
 @ApplicationScoped
 class NextDraw {
     private static final Logger LOG = Logger.getLogger(NextDraw.class);
+
+    private static final int BEFORE_WRONG_WORKING = 2;
 
     private final CourseContent content;
     private final Drawings drawings;
@@ -79,9 +89,17 @@ class NextDraw {
     }
 
     private List<ExerciseTemplate> wished(Wish wish) {
+        boolean led = wish.rung.compareTo(Rung.PLAN) <= 0 && !SkillKinds.isMadeOfFacts(content.current(), wish.skill);
         return content.exercises().ofSkill(wish.skill).stream()
-                .filter(template -> wish.exercise == null || wish.exercise.equals(template.id()))
+                .filter(template -> wish.exercise == null
+                        ? !led || fitsWhereItIsLed(template)
+                        : wish.exercise.equals(template.id()))
                 .toList();
+    }
+
+    /** Whether it can be offered below the bare problems: it is reckoned, or it only asks to recall. */
+    static boolean fitsWhereItIsLed(ExerciseTemplate template) {
+        return template instanceof NumericTemplate || template.level() < Rung.PLAN.level();
     }
 
     /** The level nearest to the wanted one that has exercises; of two that are as near, the easier. */
@@ -120,6 +138,8 @@ class NextDraw {
                             .toList(),
                     known));
         }
+        boolean early = known.lastAt().size() < BEFORE_WRONG_WORKING;
+        order.sort(Comparator.comparing(template -> early && template.showsWrongWorking()));
         order.sort(Comparator.comparing(
                 template -> latest.exercise().filter(template.id()::equals).isPresent()));
         return order.isEmpty() ? Optional.empty() : Optional.of(new Begin.Draw(draw(person, wish, order, latest)));

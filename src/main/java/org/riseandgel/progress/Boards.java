@@ -184,15 +184,15 @@ public class Boards {
     }
 
     private static Stream<Word> words(PersonRow row, List<Skill> skills, LocalDate today) {
-        return row.cells().stream()
-                .filter(cell -> cell.answers() > 0 && !why(cell, today).isEmpty())
-                .map(cell -> new Word(
-                        row.id(),
-                        row.name(),
-                        cell.skill(),
-                        title(skills, cell.skill()),
-                        String.join(", ", why(cell, today)),
-                        cell.lastAt()));
+        return row.cells().stream().filter(cell -> cell.answers() > 0).flatMap(cell -> {
+            List<String> why = why(cell, today);
+            return why.isEmpty() ? Stream.empty() : Stream.of(word(row, skills, cell, why));
+        });
+    }
+
+    private static Word word(PersonRow row, List<Skill> skills, StandingView cell, List<String> why) {
+        return new Word(
+                row.id(), row.name(), cell.skill(), title(skills, cell.skill()), String.join(", ", why), cell.lastAt());
     }
 
     private static List<String> why(StandingView cell, LocalDate today) {

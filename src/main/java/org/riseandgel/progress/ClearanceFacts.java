@@ -40,7 +40,7 @@ class ClearanceFacts {
         return new Observation(
                 said.startedAt(),
                 line.names().getOrDefault(said.observer(), "Somebody who left"),
-                said.checklist(),
+                said.checklist().replace('-', ' '),
                 said.steps().stream()
                         .filter(step -> step.outcome() == StepSeen.Outcome.UNPROMPTED)
                         .count(),

@@ -28,12 +28,14 @@ import org.riseandgel.platform.web.Problem;
 public class CohortPages {
     private final Boards boards;
     private final CohortHistories histories;
+    private final CohortEffects effects;
     private final AuditLog audit;
     private final Viewer viewer;
 
-    CohortPages(Boards boards, CohortHistories histories, AuditLog audit, Viewer viewer) {
+    CohortPages(Boards boards, CohortHistories histories, CohortEffects effects, AuditLog audit, Viewer viewer) {
         this.boards = boards;
         this.histories = histories;
+        this.effects = effects;
         this.audit = audit;
         this.viewer = viewer;
     }
@@ -43,9 +45,16 @@ public class CohortPages {
         static native TemplateInstance cohorts(List<CohortView> cohorts, boolean office);
 
         static native TemplateInstance board(
-                Boards.Board board, List<Choice> stages, String stage, boolean words, List<Problem> problems);
+                Boards.Board board,
+                List<BoardLine> lines,
+                List<Choice> stages,
+                String stage,
+                boolean words,
+                List<Problem> problems);
 
         static native TemplateInstance history(CohortHistories.History history);
+
+        static native TemplateInstance effect(CohortEffects.Effect effect);
 
         private Templates() {}
     }
@@ -64,7 +73,8 @@ public class CohortPages {
         Boards.Board whole = boards.board(asker(), cohort).orElseThrow(NotFoundException::new);
         Boards.Board shown = stage.matches("[0-9]{1,2}") ? whole.ofStage(Integer.parseInt(stage)) : whole;
         boolean only = words.equals("only");
-        return Templates.board(only ? shown.ofWords() : shown, stages(whole), stage, only, List.of());
+        Boards.Board asked = only ? shown.ofWords() : shown;
+        return Templates.board(asked, BoardLine.of(asked), stages(whole), stage, only, List.of());
     }
 
     private static List<Choice> stages(Boards.Board board) {
@@ -80,6 +90,13 @@ public class CohortPages {
     @Path("/{cohort}/history")
     public TemplateInstance history(@RestPath UUID cohort) {
         return Templates.history(histories.of(asker(), cohort).orElseThrow(NotFoundException::new));
+    }
+
+    /** What was still right weeks after people began. */
+    @GET
+    @Path("/{cohort}/effect")
+    public TemplateInstance effect(@RestPath UUID cohort) {
+        return Templates.effect(effects.of(asker(), cohort).orElseThrow(NotFoundException::new));
     }
 
     /** Progress as a table that leaves; each download is noted. */

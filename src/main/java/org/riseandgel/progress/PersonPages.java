@@ -24,6 +24,7 @@ import org.riseandgel.clearance.Register;
 import org.riseandgel.course.CourseContent;
 import org.riseandgel.course.Skill;
 import org.riseandgel.grading.GradedResults;
+import org.riseandgel.platform.web.PlainText;
 import org.riseandgel.platform.web.Problem;
 import org.riseandgel.platform.web.SeeOther;
 import org.riseandgel.practice.AnswerHistory;
@@ -119,17 +120,22 @@ public class PersonPages {
         if (needed.isEmpty() || viewer.getId().equals(person)) {
             return SeeOther.page("/people/" + person + "/progress");
         }
-        if (note.strip().length() > LONGEST_NOTE) {
-            Problem tooLong = new Problem(
-                    "note-" + skill,
-                    "The note has %d characters; at most 1,000 fit."
-                            .formatted(note.strip().length()));
+        List<Problem> problems = problems("note-" + skill, note.strip());
+        if (!problems.isEmpty()) {
             return Response.status(422)
-                    .entity(Templates.person(progress(seen), skill, note, "", List.of(tooLong)))
+                    .entity(Templates.person(progress(seen), skill, note, "", problems))
                     .build();
         }
         given.add(person, skill, needed.get().why(), note.strip(), viewer.getId());
         return SeeOther.page("/people/" + person + "/progress?done=noted");
+    }
+
+    private static List<Problem> problems(String field, String note) {
+        if (note.length() > LONGEST_NOTE) {
+            return List.of(
+                    new Problem(field, "The note has %d characters; at most 1,000 fit.".formatted(note.length())));
+        }
+        return PlainText.isPlain(note) ? List.of() : List.of(new Problem(field, PlainText.INVISIBLE));
     }
 
     private PersonProgress progress(PersonView person) {

@@ -15,7 +15,7 @@ import java.util.zip.Inflater;
  * The straight lines of a printed page, in points from its lower left corner, read from the PDF as the browser writes
  * it: compressed streams, matrices, lines. It reads no more of the format than that takes.
  */
-final class PrintedPaths {
+public final class PrintedPaths {
     /** A straight line, lying or standing. */
     record Line(double x, double y, double toX, double toY) {
         boolean isLying() {
@@ -34,7 +34,7 @@ final class PrintedPaths {
     private final List<double[]> papers = new ArrayList<>();
     private final List<Line> lines = new ArrayList<>();
 
-    static PrintedPaths of(byte[] pdf) {
+    public static PrintedPaths of(byte[] pdf) {
         PrintedPaths paths = new PrintedPaths();
         String text = new String(pdf, StandardCharsets.ISO_8859_1);
         Matcher boxes =
@@ -51,7 +51,7 @@ final class PrintedPaths {
         return paths;
     }
 
-    int pages() {
+    public int pages() {
         return papers.size();
     }
 

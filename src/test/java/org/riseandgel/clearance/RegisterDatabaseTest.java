@@ -9,6 +9,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
@@ -104,6 +105,27 @@ class RegisterDatabaseTest {
                         .isInstanceOf(SQLException.class)
                         .hasMessageContaining("the register is only added to")))
                 .toList();
+    }
+
+    /** CR-17 in the schema: no table has a place for anything about health, and for a date of birth there is one. */
+    @Test
+    void cr17_noColumnIsForHealthAndOneIsForDatesOfBirth() throws SQLException {
+        List<String> columns = new ArrayList<>();
+        try (Connection connection = dataSource.getConnection();
+                Statement statement = connection.createStatement();
+                ResultSet found = statement.executeQuery(
+                        "SELECT table_name || '.' || column_name AS name FROM information_schema.columns"
+                                + " WHERE table_schema = current_schema()")) {
+            while (found.next()) {
+                columns.add(found.getString("name"));
+            }
+        }
+        assertThat(columns).hasSizeGreaterThan(100);
+        assertThat(columns)
+                .filteredOn(name -> name.matches(
+                        ".*(health|medic|doctor|diagnos|disab|illness|allerg|pregnan|nursing|gender|sex|blood).*"))
+                .isSubsetOf("account.disabled_at", "person.disabled_at");
+        assertThat(columns).filteredOn(name -> name.contains("born")).containsExactly("birth_date.born");
     }
 
     @Test

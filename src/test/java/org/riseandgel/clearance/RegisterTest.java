@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.TestTransaction;
+import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -17,12 +20,15 @@ import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.riseandgel.MutableClock;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.People;
 import org.riseandgel.account.Roles;
 import org.riseandgel.clearance.School.Cast;
 import org.riseandgel.clearance.ledger.Verification;
+import org.riseandgel.clearance.policy.OtherPolicy;
+import org.riseandgel.clearance.policy.PolicyFile;
 import org.riseandgel.clearance.rule.Act;
 import org.riseandgel.clearance.rule.Checklist;
 import org.riseandgel.clearance.rule.Decision;
@@ -263,6 +269,42 @@ class RegisterTest {
         assertThat(ask(cast, Task.CLEAN).reason()).isEqualTo(Reason.UNREADABLE);
         MutableClock.reset();
         assertThat(ask(cast, Task.CLEAN).isYes()).isTrue();
+    }
+
+    /** A line was written while the clock ran ahead; then it was set right, which is behind that line. */
+    @Test
+    @TestTransaction
+    void cr10_aClockThatRanAheadAndWasSetBackClearsNobodyUntilItHasCaughtUp() {
+        Cast cast = school.cleared(SOME);
+        Cast other = school.cleared(SOME);
+        assertThat(ask(cast, Task.CLEAN).isYes()).as("this answer is kept").isTrue();
+        Duration ahead = Duration.ofHours(2);
+        MutableClock.advance(ahead);
+        UUID early = decisions.suspend(other.trainer(), other.learner(), null, Trigger.OTHER, "By a clock ahead");
+        MutableClock.reset();
+        assertThat(ask(cast, Task.CLEAN).reason())
+                .as("the kept answer is older than the line, but not the clock")
+                .isEqualTo(Reason.UNREADABLE);
+        assertThat(check.look(cast.learner(), Place.of(cast.scope()), Task.CLEAN)
+                        .isYes())
+                .isFalse();
+        assertThat(register.board(null, null).readable()).isFalse();
+        assertThat(register.board(null, null).rows()).isEmpty();
+        assertThat(register.doorList(cast.scope().room()).lines()).isEmpty();
+        assertThat(register.standings(cast.learner()))
+                .extracting(row -> row.standing().reasons())
+                .containsExactly(List.of(Reason.UNREADABLE));
+        assertThat(reminders.eventsFor(cast.learner())).isEmpty();
+        UUID late = decisions.suspend(cast.trainer(), cast.learner(), null, Trigger.OTHER, "Taking away does not wait");
+        assertThat(records.line(late).orElseThrow().recorded())
+                .as("at the newest line's time, never before it")
+                .isEqualTo(records.line(early).orElseThrow().recorded());
+        assertThat(book.verify().findings()).isEmpty();
+        MutableClock.advance(ahead.plusMinutes(1));
+        assertThat(ask(cast, Task.CLEAN).reason()).isEqualTo(Reason.SUSPENDED);
+        assertThat(register.board(null, null).readable()).isTrue();
+        Cast next = school.cleared(SOME);
+        assertThat(ask(next, Task.CLEAN).isYes()).as("all is as before").isTrue();
     }
 
     @Test
@@ -613,6 +655,26 @@ class RegisterTest {
                 .singleElement()
                 .satisfies(one -> assertThat(one.due())
                         .isEqualTo(today().plusDays(now.periods().renewalDueDays())));
+    }
+
+    /** What holds goes on until the day that the new policy gives, is renewed under it or ends, and is told as that. */
+    @Test
+    @TestTransaction
+    void cr28_puttingAStricterPolicyInForceAsksForARenewalByItsDay(@TempDir Path folder) throws IOException {
+        Cast cast = school.cleared(SOME);
+        QuarkusMock.installMockForType(OtherPolicy.in(folder, "right: 11", "right: 12"), PolicyFile.class);
+        String before = register.policy().orElseThrow().version();
+        assertThat(settings.putPolicyInForce(cast.lead()))
+                .extracting(WhatIf.NoLonger::person)
+                .contains(cast.learner());
+        assertThat(register.policy().orElseThrow().version()).isNotEqualTo(before);
+        assertThat(ask(cast, Task.CLEAN).isYes()).as("until the day").isTrue();
+        LocalDate due = today().plusDays(30);
+        ZoneId zone = settingsOfSchool.zone();
+        MutableClock.moveTo(due.plusDays(1).atStartOfDay(zone).toInstant().minusSeconds(30));
+        assertThat(ask(cast, Task.CLEAN).isYes()).isTrue();
+        MutableClock.moveTo(due.plusDays(1).atStartOfDay(zone).toInstant());
+        assertThat(ask(cast, Task.CLEAN).reason()).isEqualTo(Reason.RENEWAL_OVERDUE);
     }
 
     @Test

@@ -102,6 +102,16 @@ class WholeCourseTest {
         assertThat(REAL.course().skills()).extracting(Skill::id).allMatch(checked::contains);
     }
 
+    /** A wrong working has the same numbers each time, and one guess in four finds its slip: it is for learning. */
+    @Test
+    void noCheckAsksForTheSlipInAWrongWorking() {
+        assertThat(ALL).filteredOn(ExerciseTemplate::showsWrongWorking).hasSizeGreaterThanOrEqualTo(8);
+        assertThat(REAL.checks())
+                .flatMap(Check::shares)
+                .flatMap(share -> share.pool(REAL.exercises()))
+                .noneMatch(ExerciseTemplate::showsWrongWorking);
+    }
+
     /** What is linked is the first use: nothing before it in the running text reads the same. */
     @Test
     void theFirstUseOfAWordIsItsOnlyLink() {

@@ -75,6 +75,18 @@ class RealExercisesTest {
         });
     }
 
+    /** LX-02: what is shown as an example is right; wrong working says in its title that it is, and not to a beginner. */
+    @Test
+    void wrongWorkingIsLabelledAndNotForBeginners() {
+        assertThat(LOADED.library().all())
+                .filteredOn(ExerciseTemplate::showsWrongWorking)
+                .hasSizeGreaterThanOrEqualTo(8)
+                .allSatisfy(template -> {
+                    assertThat(template.level()).isGreaterThan(1);
+                    assertThat(template.kind()).isEqualTo(ExerciseKind.CHOOSE_ONE);
+                });
+    }
+
     /** The named mistakes that a draw can tell apart, over all its parts; that each is recognised is checked in turn. */
     private static Set<Slip> slips(DrawnNumbers drawn) {
         return drawn.parts().stream()

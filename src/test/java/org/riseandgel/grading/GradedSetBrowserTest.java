@@ -33,6 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.riseandgel.MutableClock;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.browser.NeedsBrowser;
+import org.riseandgel.browser.PrintedPaths;
 import org.riseandgel.browser.Visitor;
 import org.riseandgel.core.quantity.Rational;
 import org.riseandgel.course.CourseContent;
@@ -270,6 +271,14 @@ class GradedSetBrowserTest {
                 look(problems, ines, "/graded-sets/new");
                 look(problems, ines, href(ines, "/graded-sets", "First look at foam"));
                 String at = ines.page().url().replaceFirst("^https?://[^/]+", "");
+                problems.assertThat(PrintedPaths.of(ines.page()
+                                        .pdf(new Page.PdfOptions()
+                                                .setFormat("A4")
+                                                .setPreferCSSPageSize(true)))
+                                .pages())
+                        .as("sheets of the results of a small cohort")
+                        .isEqualTo(1);
+                look(problems, ines, "/cohorts/" + DemoPeople.FIRST_COHORT + "/results");
                 look(problems, ines, at + "/draft/preview");
                 look(problems, ines, at + "/judge-again");
                 look(problems, ines, ref(ines, at, "a[href*='/works/']"));

@@ -104,6 +104,35 @@ class GradedSetPagesTest {
                 .orElseThrow();
     }
 
+    /** The learners of a set are not all cleared; practice asks the register, a set would have them do it all the same. */
+    @Test
+    void whatIsDoneAtTheBenchWithTheSaltIsNeverSetForMarks() {
+        String cup = "gelling-dose-bench-cup";
+        assertThat(content.exercises().find(cup).orElseThrow().atBench()).isPresent();
+        UUID set = ines.draft("At the bench", DemoPeople.FIRST_COHORT);
+        assertThat(ines.browser.get("/graded-sets/" + set + "/draft").page().select("option[value=" + cup + "]"))
+                .isEmpty();
+        Answer byName = ines.change(set, Map.of("exercise", cup));
+        assertThat(byName.status()).isEqualTo(422);
+        assertThat(byName.page().select("#exercise-error").text()).contains("at the bench with the salt");
+        assertThat(sets.find(set).orElseThrow().lines()).isEmpty();
+
+        // A draft of the days before its author marked the exercise.
+        assertThat(ines.change(set, Map.of("exercise", bare().id())).status()).isEqualTo(303);
+        sql.change("DELETE FROM graded_line WHERE set_id = ?", set);
+        sql.change(
+                "INSERT INTO graded_line (id, set_id, place, exercise_id, items, weight, ranges)"
+                        + " VALUES (gen_random_uuid(), ?, 1, ?, 1, 1, '')",
+                set,
+                cup);
+        assertThat(ines.times(set, clock.instant(), 2).status()).isEqualTo(303);
+        String revision = String.valueOf(sets.find(set).orElseThrow().revision());
+        Answer out = ines.browser.post("/graded-sets/" + set + "/draft/publish", Map.of("revision", revision));
+        assertThat(out.status()).as(out.toString()).isEqualTo(422);
+        assertThat(out.page().select("main").text()).contains("at the bench with the salt");
+        assertThat(sets.find(set).orElseThrow().isDraft()).isTrue();
+    }
+
     /** A published set of three items: a bare number, one with steps, a choice; it closes in two hours. */
     private UUID published(String title, Policy feedback, int tries) {
         UUID set = ines.draft(title, DemoPeople.FIRST_COHORT);
@@ -160,7 +189,7 @@ class GradedSetPagesTest {
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.page().select(".error-summary li")).hasSize(2);
         assertThat(refused.page().select("#credit").attr("value")).isEqualTo("120");
-        Answer corrected = ines.browser.post(mark, Map.of("credit", "50", "reason", "=The way was right"));
+        Answer corrected = SetDrafter.correct(ines.browser, mark, "50", "=The way was right");
         assertThat(corrected.status()).isEqualTo(303);
         assertThat(ines.browser.get(mark).body()).contains("Corrected by hand: counts 50 %");
         Document seen =
@@ -358,6 +387,20 @@ class GradedSetPagesTest {
         try {
             assertThat(ines.browser.get(at).page().select("tbody tr").eachText())
                     .anyMatch(row -> row.startsWith("Anouk Sorrel left the cohort") && row.contains("3 of 3 points"));
+            String inTheList = ines.browser
+                    .get("/graded-sets")
+                    .page()
+                    .select("tr:has(a[href=/graded-sets/" + set + "]) td:last-child")
+                    .text();
+            assertThat(inTheList).startsWith("1 of ");
+            assertThat(ines.browser
+                            .get("/graded-sets/" + set)
+                            .page()
+                            .select(".facts dd")
+                            .last()
+                            .text())
+                    .as("who left is counted in both")
+                    .isEqualTo(inTheList);
             String other = "/cohorts/" + DemoPeople.SECOND_COHORT + "/results";
             assertThat(SignedIn.as("office").get(other).body()).doesNotContain("Anouk Sorrel");
         } finally {
@@ -390,7 +433,12 @@ class GradedSetPagesTest {
                 .orElse(0);
         assertThat((long) saves).isEqualTo(kept);
         assertThat(anouk.answer(work, 1, 0, right).status()).isEqualTo(409);
-        assertThat(anouk.browser.get("/set-work/" + set).body()).contains("A drawing was wrong");
+        assertThat(anouk.browser.get("/set-work/" + set).body()).contains("A drawing was wrong", "do not count");
+        assertThat(anouk.handIn(work).page().text())
+                .contains("A drawing was wrong Nothing of it counts")
+                .doesNotContain("until then counts")
+                .doesNotContain("kept before counts")
+                .doesNotContain("Points");
         assertThat(anouk.browser.post("/set-work/" + set + "/begin").location()).isEqualTo("/set-work/" + set);
     }
 
@@ -604,6 +652,14 @@ class GradedSetPagesTest {
         assertThat(program.getWithToken(at, token).body()).contains("\"title\":\"For programs\"");
         assertThat(program.getWithToken(at + "/" + set, token).body())
                 .contains("\"signInName\":\"anouk\"", "\"points\":3", "\"percent\":100.0");
+        String all = "/api/v1/cohorts/" + DemoPeople.FIRST_COHORT + "/results";
+        assertThat(program.getWithToken(all, token).body())
+                .contains("\"id\":\"" + set + "\",\"title\":\"For programs\"")
+                .contains("{\"set\":\"" + set
+                        + "\",\"tries\":1,\"handedIn\":true,\"points\":3,\"outOf\":3,\"percent\":100.0}")
+                .contains("{\"set\":\"" + set
+                        + "\",\"tries\":0,\"handedIn\":false,\"points\":null,\"outOf\":null,\"percent\":null}");
+        assertThat(program.getWithToken(all, token("bench")).status()).isEqualTo(403);
         assertThat(program.getWithToken(at, token("bench")).status()).isEqualTo(403);
         assertThat(program.getWithToken("/graded-sets/" + set, token).location())
                 .startsWith("/sign-in");
@@ -614,6 +670,9 @@ class GradedSetPagesTest {
         sql.change("UPDATE graded_set SET cohort_id = ? WHERE id = ?", cohort, set);
         String foreign = "/api/v1/cohorts/" + cohort + "/graded-sets";
         assertThat(program.getWithToken(foreign, token).status()).isEqualTo(404);
+        assertThat(program.getWithToken("/api/v1/cohorts/" + cohort + "/results", token)
+                        .status())
+                .isEqualTo(404);
         assertThat(program.getWithToken(foreign + "/" + set, token).status()).isEqualTo(404);
     }
 

@@ -14,7 +14,6 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -109,9 +108,7 @@ class ItemReviewPagesTest {
         assertThat(page.select("tbody tr").get(8).text()).contains("50 % (95 %: 24 to 76 %)", "−0.12");
 
         String mark = "/graded-sets/" + set + "/works/" + handedIn.get(0) + "/items/1/parts/1";
-        assertThat(ines.browser
-                        .post(mark, Map.of("credit", "50", "reason", "Copied"))
-                        .status())
+        assertThat(SetDrafter.correct(ines.browser, mark, "50", "Copied").status())
                 .isEqualTo(303);
         CSVRecord markedDown = row(ines, set, 0);
         assertThat(number(markedDown, "Facility")).isCloseTo(0.6, within(1e-9));

@@ -82,7 +82,7 @@ class RegradeTest {
         close = handIn(anouk, Rational.of("0.15"));
         handIn(bastian, Rational.ZERO);
         corrected = handIn(celeste, Rational.of("0.15"));
-        ines.post(mark(corrected), Map.of("credit", "30", "reason", "Seen by hand"));
+        SetDrafter.correct(ines, mark(corrected), "30", "Seen by hand");
     }
 
     private UUID out() {
@@ -232,7 +232,7 @@ class RegradeTest {
                 .orElseThrow();
         worker.goOn(job);
         waited(job);
-        ines.post(mark(close), Map.of("credit", "80", "reason", "By hand after it"));
+        SetDrafter.correct(ines, mark(close), "80", "By hand after it");
         ines.post("/graded-sets/" + set + "/judge-again/jobs/" + job + "/undo");
         assertThat(waited(job).state()).isEqualTo(RegradeStore.State.UNDONE);
         assertThat(credit(close)).isEqualTo(80);

@@ -40,6 +40,7 @@ class ScoreTest {
                 UUID.randomUUID(),
                 NOON,
                 null,
+                null,
                 null);
     }
 
@@ -80,5 +81,33 @@ class ScoreTest {
         assertThat(points.signum()).isGreaterThanOrEqualTo(0);
         assertThat(points).isLessThanOrEqualTo(Rational.of(weight));
         assertThat(points).isEqualTo(Rational.of((long) weight * credit, 100L * parts));
+    }
+
+    @Test
+    void aCorrectionOfAnAnswerThatWasChangedSinceDoesNotStand() {
+        MarkChange ofTheFirst = kept(credit(0, 100), 1);
+        assertThat(Score.of(item(4, List.of(ofTheFirst), Verdict.WRONG), 1)).isEqualTo(Rational.of(4));
+        MarkChange ofNone = kept(credit(0, 100), 0);
+        assertThat(Score.of(item(4, List.of(ofNone), Verdict.WRONG), 1)).isEqualTo(Rational.ZERO);
+        assertThat(Score.of(item(4, List.of(ofNone)), 1)).isEqualTo(Rational.of(4));
+    }
+
+    private static MarkChange kept(MarkChange change, int saves) {
+        return new MarkChange(
+                change.id(),
+                change.work(),
+                change.number(),
+                change.part(),
+                change.kind(),
+                change.credit(),
+                change.verdict(),
+                change.slip(),
+                change.expected(),
+                change.reason(),
+                change.by(),
+                change.at(),
+                change.regrade(),
+                change.mended(),
+                saves);
     }
 }

@@ -74,6 +74,12 @@ final class SetDrafter {
                         "closes-time", SchoolMoments.shown(closes.toLocalTime())));
     }
 
+    /** Corrects a mark as somebody who has just looked at it. */
+    static Browserless.Answer correct(Browserless browser, String mark, String credit, String reason) {
+        String seen = browser.get(mark).page().select("input[name=seen]").attr("value");
+        return browser.post(mark, Map.of("seen", seen, "credit", credit, "reason", reason));
+    }
+
     Browserless.Answer publish(UUID set) {
         String revision = browser.get("/graded-sets/" + set + "/draft/preview")
                 .page()

@@ -41,11 +41,15 @@ class TryRuleTest {
     }
 
     private static SetStore.Extension until(UUID person, Instant moment) {
-        return new SetStore.Extension(person, moment, "ill", OTHER, OPENS);
+        return given(person, moment, OPENS, false);
+    }
+
+    private static SetStore.Extension given(UUID person, Instant until, Instant at, boolean freshTry) {
+        return new SetStore.Extension(person, until, "ill", OTHER, at, freshTry);
     }
 
     private static TryRule.Answer at(Instant now, List<Work> tries) {
-        return TryRule.answer(set(SetState.PUBLISHED, Policy.EACH, 2), CLOSES, tries, true, now);
+        return TryRule.answer(set(SetState.PUBLISHED, Policy.EACH, 2), CLOSES, 2, tries, true, now);
     }
 
     @Test
@@ -68,15 +72,16 @@ class TryRuleTest {
     void whoeverLeftTheCohortFinishesAnOpenTryAndBeginsNone() {
         GradedSet set = set(SetState.PUBLISHED, Policy.EACH, 2);
         Work open = work(1, null);
-        assertThat(TryRule.answer(set, CLOSES, List.of(open), false, OPENS))
+        assertThat(TryRule.answer(set, CLOSES, 2, List.of(open), false, OPENS))
                 .isEqualTo(new TryRule.Answer.GoOn(open.id()));
-        assertThat(TryRule.answer(set, CLOSES, List.of(), false, OPENS)).isInstanceOf(TryRule.Answer.Elsewhere.class);
+        assertThat(TryRule.answer(set, CLOSES, 2, List.of(), false, OPENS))
+                .isInstanceOf(TryRule.Answer.Elsewhere.class);
     }
 
     @Test
     void aWithdrawnSetIsNotWorked() {
         GradedSet set = set(SetState.WITHDRAWN, Policy.EACH, 2);
-        assertThat(TryRule.answer(set, CLOSES, List.of(work(1, null)), true, OPENS))
+        assertThat(TryRule.answer(set, CLOSES, 2, List.of(work(1, null)), true, OPENS))
                 .isInstanceOf(TryRule.Answer.Withdrawn.class);
         assertThat(TryRule.isOpen(set, CLOSES, OPENS)).isFalse();
     }
@@ -94,11 +99,45 @@ class TryRuleTest {
         GradedSet waits = set(SetState.PUBLISHED, Policy.CLOSING, 1);
         Instant later = CLOSES.plusSeconds(3_600);
         List<SetStore.Extension> extensions = List.of(until(OTHER, later));
-        assertThat(TryRule.tells(waits, List.of(), CLOSES.minusNanos(1_000))).isFalse();
-        assertThat(TryRule.tells(waits, List.of(), CLOSES)).isTrue();
-        assertThat(TryRule.tells(waits, extensions, CLOSES)).isFalse();
-        assertThat(TryRule.tells(waits, extensions, later)).isTrue();
-        assertThat(TryRule.tells(set(SetState.PUBLISHED, Policy.EACH, 1), extensions, OPENS))
+        assertThat(TryRule.tells(waits, List.of(), ME, CLOSES.minusNanos(1_000)))
+                .isFalse();
+        assertThat(TryRule.tells(waits, List.of(), ME, CLOSES)).isTrue();
+        assertThat(TryRule.tells(waits, extensions, ME, CLOSES)).isFalse();
+        assertThat(TryRule.tells(waits, extensions, ME, later)).isTrue();
+        assertThat(TryRule.tells(set(SetState.PUBLISHED, Policy.EACH, 1), extensions, ME, OPENS))
                 .isTrue();
+    }
+
+    @Test
+    void whatWasToldIsNotTakenBackByAnExtensionThatComesLater() {
+        GradedSet waits = set(SetState.PUBLISHED, Policy.CLOSING, 1);
+        Instant after = CLOSES.plusSeconds(60);
+        Instant later = CLOSES.plusSeconds(3_600);
+        List<SetStore.Extension> late = List.of(given(ME, later, after, true));
+        assertThat(TryRule.tells(waits, late, OTHER, after)).isTrue();
+        assertThat(TryRule.tells(waits, late, ME, after))
+                .as("whoever works again is told when that is over")
+                .isFalse();
+        assertThat(TryRule.tells(waits, late, ME, later)).isTrue();
+        List<SetStore.Extension> prolonged = List.of(until(ME, later), given(ME, later.plusSeconds(60), after, false));
+        assertThat(TryRule.tells(waits, prolonged, OTHER, later))
+                .as("given while others waited")
+                .isFalse();
+    }
+
+    @Test
+    void anExtensionAfterTheAnswersWereToldGivesOneMoreTry() {
+        GradedSet set = set(SetState.PUBLISHED, Policy.EACH, 1);
+        GradedSet waits = set(SetState.PUBLISHED, Policy.CLOSING, 1);
+        Instant later = CLOSES.plusSeconds(3_600);
+        assertThat(TryRule.knowsAnswers(set, List.of(), ME, CLOSES.minusNanos(1_000)))
+                .isFalse();
+        assertThat(TryRule.knowsAnswers(set, List.of(), ME, CLOSES)).isTrue();
+        assertThat(TryRule.knowsAnswers(waits, List.of(until(OTHER, later)), ME, CLOSES))
+                .as("nothing is told while somebody else works")
+                .isFalse();
+        List<SetStore.Extension> fresh = List.of(given(ME, later, CLOSES, true));
+        assertThat(TryRule.tries(set, fresh, ME)).isEqualTo(2);
+        assertThat(TryRule.tries(set, fresh, OTHER)).isEqualTo(1);
     }
 }

@@ -19,6 +19,7 @@ import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.core.quantity.DecimalMark;
 import org.riseandgel.course.CourseContent;
+import org.riseandgel.exercise.DrawnNumbers;
 import org.riseandgel.exercise.ExerciseTemplate;
 import org.riseandgel.platform.sql.Sql;
 
@@ -135,6 +136,31 @@ class RulesPagesTest {
         assertThat(page.select(".step-numbers, .step-value")).isEmpty();
     }
 
+    /** LX-02: the five exercises of the level come one after the other, the one with a wrong working among the last three. */
+    @Test
+    void aWrongWorkingSaysSoAndComesAfterRightOnesAndNeverWhereTheWorkingIsLed() {
+        List<Boolean> wrong = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            UUID draw = learner.draw(SKILL, 2);
+            boolean showsWrong = learner.drawn(draw).template().showsWrongWorking();
+            wrong.add(showsWrong);
+            if (showsWrong) {
+                assertThat(learner.page(draw).page().select("h1").text()).startsWith("Find the slip: ");
+            }
+            learner.finish(draw);
+        }
+        assertThat(wrong.subList(0, 2)).containsOnly(false);
+        assertThat(wrong.subList(2, 5)).containsOnlyOnce(true);
+        for (int i = 0; i < 5; i++) {
+            sql.change("UPDATE skill_standing SET offered = 2, rung = 2, run = 0 WHERE person_id = ?", learner.id);
+            UUID led = UUID.fromString(
+                    press("/practice/" + SKILL + "/draw").location().replaceAll(".*/", ""));
+            assertThat(learner.stored(led).rung()).isEqualTo(Rung.PLAN);
+            assertThat(learner.drawn(led)).isInstanceOf(DrawnNumbers.class);
+            learner.finish(led);
+        }
+    }
+
     @Test
     void threeWrongOnOneExerciseHoldItUntilItsExampleWasSeenAndTellTheInstructor() {
         UUID last = null;
@@ -248,9 +274,12 @@ class RulesPagesTest {
         List<Boolean> asked = new ArrayList<>();
         for (int i = 0; i < 9; i++) {
             UUID draw = learner.draw("expansion", 2);
-            asked.add(learner.stored(draw).setting().asksEstimate());
+            if (learner.drawn(draw) instanceof DrawnNumbers) {
+                asked.add(learner.stored(draw).setting().asksEstimate());
+            }
             learner.finish(draw);
         }
+        assertThat(asked).hasSizeGreaterThanOrEqualTo(6);
         for (int i = 2; i < asked.size(); i++) {
             assertThat(asked.subList(i - 2, i + 1))
                     .as("of three in a row, %s", asked)

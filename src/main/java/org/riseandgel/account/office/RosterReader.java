@@ -80,13 +80,23 @@ final class RosterReader {
                 }
             }
         } catch (IOException | UncheckedIOException e) {
-            int line = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).line + 1;
-            return Roster.wrong(
-                    line,
-                    "From here on the quotation marks do not pair. Close each one that is opened, and"
-                            + " double those inside a name.");
+            return unpaired(rows);
         }
         return roster(rows);
+    }
+
+    /** The lines before the quotation mark that is never closed are looked through all the same. */
+    private static Roster unpaired(List<Numbered> rows) {
+        int line = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).line + 1;
+        List<Fault> faults = new ArrayList<>();
+        if (rows.size() > 1) {
+            roster(rows).faults().stream().filter(fault -> fault.line() > 0).forEach(faults::add);
+        }
+        faults.add(new Fault(
+                line,
+                "From here on the quotation marks do not pair. Close each one that is opened, and"
+                        + " double those inside a name."));
+        return new Roster(List.of(), faults);
     }
 
     private static char delimiter(String text) {

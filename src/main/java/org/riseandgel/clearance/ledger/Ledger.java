@@ -72,6 +72,12 @@ public class Ledger {
                 .orElse(Head.NONE);
     }
 
+    /** Whether the newest line bears a later time than the clock: it is behind, or it was ahead and was set back. */
+    public boolean isAhead() {
+        Instant newest = head().recorded();
+        return newest.isAfter(clock.instant());
+    }
+
     /** The time of the next line: now, and never before the newest one. */
     @Transactional(Transactional.TxType.MANDATORY)
     public Instant now() {

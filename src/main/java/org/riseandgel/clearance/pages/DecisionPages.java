@@ -46,6 +46,7 @@ import org.riseandgel.platform.web.SeeOther;
 @RolesAllowed({Roles.INSTRUCTOR, Roles.SAFETY_LEAD, Roles.OFFICE})
 public class DecisionPages {
     private static final int UNPROCESSABLE = 422;
+    private static final String WITHDRAWAL = "withdraw-reason";
 
     private final Register register;
     private final PersonRecord records;
@@ -89,8 +90,13 @@ public class DecisionPages {
             boolean mayDecide) {}
 
     /** What was typed into a form of the page. */
-    public record Typed(String countersigner, String reason, String trigger, String since) {
+    public record Typed(
+            String countersigner, String reason, String trigger, String since, String withdrawal, boolean forCause) {
         static final Typed NOTHING = new Typed("", "", "", "");
+
+        Typed(String countersigner, String reason, String trigger, String since) {
+            this(countersigner, reason, trigger, since, "", false);
+        }
     }
 
     @CheckedTemplate
@@ -200,13 +206,25 @@ public class DecisionPages {
             @RestPath UUID person,
             @RestPath UUID scope,
             @RestForm @DefaultValue("") String cause,
-            @RestForm @DefaultValue("") String reason) {
+            @RestForm(WITHDRAWAL) @DefaultValue("") String reason) {
+        boolean forCause = "yes".equals(cause);
         return decide(
                 person,
                 scope,
-                new Typed("", reason, "", ""),
-                () -> decisions.withdraw(viewer.getId(), person, scope, "yes".equals(cause), reason) != null,
+                new Typed("", "", "", "", reason, forCause),
+                () -> withdrawn(person, scope, forCause, reason),
                 "withdrawn");
+    }
+
+    /** The page has a reason of its own for each form: what is wrong with this one is said at this one. */
+    private boolean withdrawn(UUID person, UUID scope, boolean forCause, String reason) {
+        try {
+            return decisions.withdraw(viewer.getId(), person, scope, forCause, reason) != null;
+        } catch (RegisterProblem e) {
+            throw new RegisterProblem(e.problems().stream()
+                    .map(one -> one.field().equals("reason") ? new Problem(WITHDRAWAL, one.message()) : one)
+                    .toList());
+        }
     }
 
     private Response decide(UUID person, UUID scope, Typed typed, Supplier<Boolean> act, String done) {

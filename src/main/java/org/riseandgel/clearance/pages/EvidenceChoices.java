@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.riseandgel.clearance.PersonRecord;
@@ -14,6 +15,7 @@ import org.riseandgel.clearance.rule.DeltaKind;
 import org.riseandgel.clearance.rule.Evidence;
 import org.riseandgel.clearance.rule.Form;
 import org.riseandgel.clearance.rule.Means;
+import org.riseandgel.clearance.rule.Policy;
 import org.riseandgel.clearance.rule.Scope;
 import org.riseandgel.clearance.rule.Setting;
 import org.riseandgel.clearance.rule.Substance;
@@ -48,7 +50,7 @@ class EvidenceChoices {
             List<Choice> forms,
             List<Choice> hows,
             List<Choice> asked,
-            List<String> items) {}
+            List<Choice> items) {}
 
     Lists about(UUID person) {
         return new Lists(
@@ -130,13 +132,23 @@ class EvidenceChoices {
                 .formatted(of(delta.kind()), time.date(line.effective()), String.join(" ", line.notes()));
     }
 
-    private List<String> items() {
-        return register.policy().stream()
-                .flatMap(policy -> policy.ppe().stream())
-                .flatMap(ppe -> ppe.items().stream())
+    /** All equipment of the policy; what only one form of the salt asks for says so. */
+    private List<Choice> items() {
+        List<Policy.Ppe> lists = register.policy().map(Policy::ppe).orElse(List.of());
+        return lists.stream()
+                .flatMap(list -> list.items().stream())
                 .distinct()
                 .sorted()
+                .map(item -> new Choice(item, item + forWhich(item, lists)))
                 .toList();
+    }
+
+    private static String forWhich(String item, List<Policy.Ppe> lists) {
+        List<String> forms = lists.stream()
+                .filter(list -> list.items().contains(item))
+                .map(list -> TaskWords.of(list.form()).toLowerCase(Locale.ROOT))
+                .toList();
+        return forms.size() == lists.size() ? "" : " (%s only)".formatted(String.join(", ", forms));
     }
 
     static List<Choice> choose(Stream<Choice> choices) {

@@ -32,7 +32,7 @@ public record Standing(
     }
 
     /** An answer without any grant behind it. */
-    static Standing none(Reason... reasons) {
+    public static Standing none(Reason... reasons) {
         return new Standing(Status.NOT_CLEARED, List.of(reasons), null, null, null, null, false, null);
     }
 

@@ -12,11 +12,12 @@ import org.apache.commons.csv.CSVPrinter;
 /**
  * Writes a table as comma-separated values (RFC 4180, UTF-8).
  *
- * <p>A text that a spreadsheet would take for a formula begins with =, +, −, @, a tab or a carriage return; it gets an
- * apostrophe in front (OWASP, "CSV Injection"). Numbers are numbers by their column and stay as they are, −3 included.
+ * <p>A text that a spreadsheet would take for a formula begins with =, +, −, @ (also in their wide forms), a tab or an end of
+ * a line; it gets an apostrophe in front (OWASP, "CSV Injection"). Numbers are numbers by their column and stay as they
+ * are, −3 included.
  */
 public final class CsvFile {
-    private static final String FORMULA_BEGINS = "=+-@\t\r\0";
+    private static final String FORMULA_BEGINS = "=+-@\uFF1D\uFF0B\uFF0D\uFF20\t\r\n\0";
 
     private CsvFile() {}
 

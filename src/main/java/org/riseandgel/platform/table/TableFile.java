@@ -70,13 +70,19 @@ public record TableFile(Path path, long size, String digest) {
 
     /** What sends the file, piece by piece, and then removes it. */
     public StreamingOutput entity() {
-        return out -> {
-            try (InputStream in = Files.newInputStream(path)) {
+        return new Content(this);
+    }
+
+    /** The content of an answer, which removes its file once it is sent. */
+    record Content(TableFile file) implements StreamingOutput {
+        @Override
+        public void write(OutputStream out) throws IOException {
+            try (InputStream in = Files.newInputStream(file.path)) {
                 in.transferTo(out);
             } finally {
-                remove();
+                file.remove();
             }
-        };
+        }
     }
 
     /** The file as an answer to a download, named so in the visitor's folder. */
@@ -89,7 +95,7 @@ public record TableFile(Path path, long size, String digest) {
                 .build();
     }
 
-    private void remove() {
+    void remove() {
         try {
             Files.deleteIfExists(path);
         } catch (IOException e) {

@@ -15,6 +15,19 @@ class RosterReaderTest {
     private static final String HEADING = "name,sign-in name,role,cohort\n";
 
     @Test
+    void aQuotationMarkThatIsNeverClosedHidesNothingBeforeIt() {
+        Roster roster = RosterReader.read(HEADING
+                + ",mara,apprentice,\n"
+                + "Joris,joris,boss,\n"
+                + "Sanne,sanne,apprentice,\n"
+                + "\"Odd,odd,apprentice,\n"
+                + ",none,apprentice,\n");
+        assertThat(roster.isRight()).isFalse();
+        assertThat(roster.entries()).isEmpty();
+        assertThat(roster.faults()).extracting(Roster.Fault::line).containsExactly(2, 3, 5);
+    }
+
+    @Test
     void readsPeopleLineByLine() {
         Roster roster = RosterReader.read(HEADING
                 + "Mara Lind,mara.lind,apprentice,Spring group\n"

@@ -34,7 +34,7 @@ class SignInTest {
         assertThat(SignedIn.as("apprentice").get("/").location()).isEqualTo("/today");
         assertThat(SignedIn.as("instructor").get("/").location()).isEqualTo("/cohorts");
         assertThat(SignedIn.as("office").get("/").location()).isEqualTo("/office/people");
-        assertThat(SignedIn.as("safety-lead").get("/").location()).isEqualTo("/course");
+        assertThat(SignedIn.as("safety-lead").get("/").location()).isEqualTo("/register");
     }
 
     @Test

@@ -7,6 +7,7 @@ import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.Set;
 import java.util.UUID;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless;
 import org.riseandgel.SignedIn;
@@ -16,6 +17,8 @@ import org.riseandgel.clearance.Place;
 import org.riseandgel.clearance.RegisterBook;
 import org.riseandgel.clearance.School;
 import org.riseandgel.clearance.School.Cast;
+import org.riseandgel.clearance.rule.Form;
+import org.riseandgel.clearance.rule.Substance;
 import org.riseandgel.clearance.rule.Task;
 import org.riseandgel.clearance.rule.Trigger;
 
@@ -73,17 +76,32 @@ class DoorPagesTest {
     void cr22_theListHasTheClearedAloneAndItsOwnTime() {
         Cast cast = school.cleared(SOME);
         Cast training = school.cast(SOME);
-        String list = SignedIn.as("safety-lead")
-                .get("/door/" + Place.of(cast.scope()).id() + "/list")
-                .page()
-                .select("main")
-                .text();
-        assertThat(list)
+        Browserless lead = SignedIn.as("safety-lead");
+        Document list =
+                lead.get("/door/" + Place.of(cast.scope()).id() + "/list").page();
+        assertThat(list.select("main .lede").text())
                 .contains("Printed")
                 .contains(String.valueOf(LocalDate.now().getYear()));
-        assertThat(list)
-                .contains(cast.scope().title())
-                .doesNotContain(training.scope().title());
+        assertThat(list.select("thead th").eachText())
+                .as("these and nothing else")
+                .containsExactly("Name", "For", "How", "Through", "Next review");
+        assertThat(list.select("tbody tr")).hasSize(1);
+        assertThat(list.select("tbody tr").text())
+                .contains(
+                        cast.scope().title(),
+                        "cleared",
+                        String.valueOf(LocalDate.now().getYear() + 1));
+        assertThat(list.select("main").text()).doesNotContain(training.scope().title());
+        Place foaming = new Place(
+                new Substance("Sodium hexafluorosilicate", "16893-85-9", "Supplier A"),
+                Form.DISPERSION,
+                "Foaming room");
+        assertThat(lead.get("/door/" + foaming.id() + "/list")
+                        .page()
+                        .select("tr:has(th:contains(Ines Calloway))")
+                        .text())
+                .as("CR-05, in print")
+                .contains("single-instructor decision");
     }
 
     @Test

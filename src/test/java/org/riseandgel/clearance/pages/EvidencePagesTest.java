@@ -130,6 +130,29 @@ class EvidencePagesTest {
     }
 
     @Test
+    void cr17_everybodyReadsTheSameNotice() {
+        Cast cast = school.cast(SOME);
+        String sheet = "/register/sheets/" + cast.revision();
+        for (UUID learner : List.of(DemoPeople.ANOUK, DemoPeople.BASTIAN)) {
+            assertThat(SignedIn.asPerson(learner)
+                            .get(sheet)
+                            .page()
+                            .select("main")
+                            .text())
+                    .contains("nobody will ask here", "Who expects a child or nurses one talks to their own doctor");
+        }
+        Browserless ines = SignedIn.as("instructor");
+        for (EvidenceKind kind : EvidenceKind.values()) {
+            Browserless.Answer form = ines.get(evidence(cast, kind.getId()));
+            if (form.status() == 200) {
+                assertThat(form.page().select("[name]").eachAttr("name"))
+                        .as("%s", kind)
+                        .noneMatch(name -> name.matches("(?i).*(health|pregnan|diagnos|illness|medic).*"));
+            }
+        }
+    }
+
+    @Test
     void whatIsWrittenDownAtTheDeskIsOnRecord() {
         Cast cast = school.cast(SOME);
         Browserless ines = SignedIn.as("instructor");
@@ -154,13 +177,7 @@ class EvidencePagesTest {
         write(ines, cast, "respirator-training", with("how", "DEMONSTRATION"));
         write(ines, cast, "handled", with("scope", cast.scope().id().toString(), "task", "CLEAN"));
         write(ines, cast, "additional-training", with("asked", "", "how", "ORAL"));
-        assertThat(ines.post(
-                                evidence(cast, "equipment"),
-                                with("form", "DISPERSION", "how", "DEMONSTRATION"),
-                                "items",
-                                List.of("chemical gloves", "splash goggles", "closed coat", "closed shoes"))
-                        .status())
-                .isEqualTo(303);
+        shown(ines, cast, List.of("chemical gloves", "splash goggles", "closed coat", "closed shoes"), 303);
         assertThat(lines(cast.learner()))
                 .extracting(PersonRecord.RecordLine::kind)
                 .contains(
@@ -172,6 +189,39 @@ class EvidencePagesTest {
                         "handled",
                         "delta-done",
                         "ppe-shown");
+    }
+
+    @Test
+    void equipmentIsWhatThePolicyNamesAndMoreThanTheFormAsksForIsKept() {
+        Cast cast = school.cast(SOME);
+        Browserless ines = SignedIn.as("instructor");
+        assertThat(ines.get(evidence(cast, "equipment"))
+                        .page()
+                        .select("label:has(input[name=items])")
+                        .eachText())
+                .contains("chemical gloves", "respirator (powder only)");
+        for (List<String> wrong : List.of(List.<String>of(), List.of("chemical gloves", "tin hat"))) {
+            assertThat(shown(ines, cast, wrong, 422)
+                            .page()
+                            .select("#items-error")
+                            .text())
+                    .isEqualTo("Tick what was shown; asked for are chemical gloves, closed coat, closed shoes,"
+                            + " splash goggles.");
+        }
+        assertThat(lines(cast.learner())).isEmpty();
+        shown(ines, cast, List.of("chemical gloves", "respirator"), 303);
+        assertThat(lines(cast.learner()).get(0).said())
+                .isInstanceOfSatisfying(Evidence.PpeShown.class, shown -> assertThat(shown.items())
+                        .containsExactlyInAnyOrder("chemical gloves", "respirator"));
+    }
+
+    private Browserless.Answer shown(Browserless who, Cast cast, List<String> items, int status) {
+        Map<String, String> form = with("form", "DISPERSION", "how", "DEMONSTRATION");
+        Browserless.Answer answer = items.isEmpty()
+                ? who.post(evidence(cast, "equipment"), form)
+                : who.post(evidence(cast, "equipment"), form, "items", items);
+        assertThat(answer.status()).isEqualTo(status);
+        return answer;
     }
 
     @Test

@@ -4,22 +4,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.Browserless;
+import org.riseandgel.MutableClock;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.clearance.Decisions;
+import org.riseandgel.clearance.EvidenceDesk;
 import org.riseandgel.clearance.PersonRecord;
 import org.riseandgel.clearance.Place;
 import org.riseandgel.clearance.RegisterCheck;
 import org.riseandgel.clearance.School;
 import org.riseandgel.clearance.School.Cast;
+import org.riseandgel.clearance.rule.Act;
+import org.riseandgel.clearance.rule.Evidence;
 import org.riseandgel.clearance.rule.Status;
 import org.riseandgel.clearance.rule.Task;
 import org.riseandgel.clearance.rule.Trigger;
@@ -37,6 +46,9 @@ class RegisterPagesTest {
     Decisions decisions;
 
     @Inject
+    EvidenceDesk evidence;
+
+    @Inject
     RegisterCheck check;
 
     @Inject
@@ -44,6 +56,32 @@ class RegisterPagesTest {
 
     @Inject
     SchoolSettings settings;
+
+    @AfterEach
+    void realTime() {
+        MutableClock.reset();
+    }
+
+    @Test
+    void somebodyWithoutALineIsFoundAndHasAPageToBeginOn() {
+        UUID fresh = school.person("apprentice");
+        String name = "Person " + fresh.toString().substring(0, 6);
+        Browserless lead = SignedIn.as("safety-lead");
+        assertThat(lead.get("/register").page().select("table.board").text()).doesNotContain(name);
+        assertThat(lead.get("/register").page().select("form[action=/register/people] #name"))
+                .hasSize(1);
+        Element found = lead.get("/register/people?name="
+                        + java.net.URLEncoder.encode(name.substring(1), java.nio.charset.StandardCharsets.UTF_8))
+                .page()
+                .selectFirst("main li.panel a");
+        assertThat(found.text()).isEqualTo(name);
+        Document page = lead.get(found.attr("href")).page();
+        assertThat(page.select("main").text()).contains("Not cleared for anything");
+        assertThat(page.select("a[href=/register/evidence/" + fresh + "]")).hasSize(1);
+        assertThat(lead.get("/register/people?name=nobody%25here").page().text())
+                .contains("Nobody in this school has that");
+        assertThat(SignedIn.as("apprentice").get("/register/people").status()).isEqualTo(404);
+    }
 
     @Test
     void cr02_theDecisionPageShowsEachPreconditionAndARefusalGoesOnRecord() {
@@ -99,6 +137,91 @@ class RegisterPagesTest {
         Browserless.Answer back = instructor.post(decision(cast) + "/reinstate", Map.of("reason", "Seen again"));
         assertThat(back.status()).isEqualTo(422);
         assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
+    }
+
+    @Test
+    void cr06_givingBackTakesAnObserverAndAnotherWhoDecides() {
+        Cast cast = school.cleared(SOME);
+        decisions.suspend(cast.trainer(), cast.learner(), null, Trigger.UNSAFE_ACT, "Gloves off");
+        Browserless lead = SignedIn.as("safety-lead");
+        Map<String, String> why = Map.of("reason", "Shown again, without a word from anybody");
+        assertThat(lead.post(decision(cast) + "/reinstate", why)
+                        .page()
+                        .select(".needs dd")
+                        .text())
+                .as("nobody has watched since")
+                .contains("Missing.");
+        Browserless ines = SignedIn.as("instructor");
+        school.qualify(DemoPeople.INSTRUCTOR, Act.DECIDE);
+        watched(ines, cast);
+        assertThat(atTheDoor(ines, cast)).as("watched, and nothing decided").isEqualTo("No");
+        Browserless.Answer same = ines.post(decision(cast) + "/reinstate", why);
+        assertThat(same.status()).as("who watched does not decide").isEqualTo(422);
+        assertThat(missing(same.page())).containsExactly("Decider took no part");
+        assertThat(atTheDoor(ines, cast)).isEqualTo("No");
+        Browserless.Answer silent = lead.post(decision(cast) + "/reinstate", Map.of("reason", " "));
+        assertThat(silent.page().select("#reason-error")).hasSize(1);
+        assertThat(atTheDoor(ines, cast)).isEqualTo("No");
+        Browserless.Answer back = lead.post(decision(cast) + "/reinstate", why);
+        assertThat(back.follow().page().select(".done").text()).isEqualTo("Reinstated.");
+        assertThat(atTheDoor(ines, cast)).isEqualTo("Yes");
+        assertThat(lead.get(person(cast)).page().select("h3").first().text()).isEqualTo("Reinstated");
+    }
+
+    private static List<String> missing(Document decision) {
+        return decision.select(".needs dt:has(+ dd:contains(Missing.))").eachText();
+    }
+
+    private static String atTheDoor(Browserless who, Cast cast) {
+        return who.get("/door/" + Place.of(cast.scope()).id() + "?person=" + cast.learner() + "&task=clean")
+                .page()
+                .select(".told h2")
+                .text();
+    }
+
+    /** Every practical of the scope once more through the pages, and the learner has seen them. */
+    private void watched(Browserless observer, Cast cast) {
+        String before =
+                "/register/observe/" + cast.learner() + "/" + cast.scope().id() + "/";
+        for (Element link :
+                observer.get("/register/evidence/" + cast.learner()).page().select("a[href^=" + before + "]")) {
+            Document page = observer.get(link.attr("href")).page();
+            Map<String, String> typed = new HashMap<>(Map.of(
+                    "observer", DemoPeople.INSTRUCTOR.toString(),
+                    "startedAt", LocalDateTime.now(settings.zone()).toString(),
+                    "place", "Bench 2",
+                    "material", "STAND_IN",
+                    "how", "DEMONSTRATION",
+                    "language", "English"));
+            page.select("input[name^=step-]").forEach(step -> typed.put(step.attr("name"), "UNPROMPTED"));
+            Browserless.Answer written = observer.post(link.attr("href"), typed);
+            assertThat(written.status()).as(written.toString()).isEqualTo(303);
+        }
+        records.of(cast.learner()).stream()
+                .filter(line -> line.said() instanceof Evidence.ObservationRecorded seen
+                        && seen.observer().equals(DemoPeople.INSTRUCTOR))
+                .forEach(line -> evidence.acknowledge(cast.learner(), line.id()));
+    }
+
+    @Test
+    void cr10_everyPageSaysThatNobodyIsClearedWhileTheClockIsBehind() {
+        Cast cast = school.cleared(SOME);
+        Browserless lead = SignedIn.as("safety-lead");
+        String list = "/door/" + Place.of(cast.scope()).id() + "/list";
+        assertThat(atTheDoor(lead, cast)).isEqualTo("Yes");
+        assertThat(lead.get(list).page().select("tbody tr")).hasSize(1);
+        MutableClock.advance(Duration.ofMinutes(-5));
+        assertThat(atTheDoor(lead, cast)).isEqualTo("No");
+        assertThat(lead.get(list).page().select("tbody tr")).isEmpty();
+        Document board = lead.get("/register").page();
+        assertThat(board.select("main").text())
+                .contains("The register cannot be read", "clock is behind the newest line")
+                .doesNotContain("No scope yet");
+        assertThat(board.select("main a[href^=/register/people/]")).isEmpty();
+        assertThat(lead.get(person(cast)).page().select("section:has(#now)").text())
+                .contains("not cleared", "cannot be read now");
+        MutableClock.reset();
+        assertThat(atTheDoor(lead, cast)).isEqualTo("Yes");
     }
 
     @Test
@@ -165,6 +288,17 @@ class RegisterPagesTest {
         String then =
                 office.get(past.select("a[download]").first().attr("href")).body();
         assertThat(then.lines()).hasSize(1);
+        assertThat(office.get("/register")
+                        .page()
+                        .select("tr:has(th:contains(Ines Calloway))")
+                        .text())
+                .as("and it is marked on the page")
+                .contains("single-instructor decision");
+        assertThat(office.get("/register/people/" + DemoPeople.INSTRUCTOR)
+                        .page()
+                        .select("section:has(#now)")
+                        .text())
+                .containsIgnoringCase("single-instructor decision");
         assertThat(office.get("/register/standings.csv?at=yesterday").status()).isBetween(400, 422);
         assertThat(office.get("/register/standings.pdf").status()).isEqualTo(404);
     }
@@ -206,7 +340,12 @@ class RegisterPagesTest {
     void aSuspensionInOneScopeAndAWithdrawalAreShown() {
         Cast cast = school.cleared(SOME);
         Browserless lead = SignedIn.as("safety-lead");
-        lead.post(decision(cast) + "/withdraw", Map.of("reason", "Left the bench"));
+        Document empty =
+                lead.post(decision(cast) + "/withdraw", Map.of("cause", "yes")).page();
+        assertThat(empty.select(".error-summary a").eachAttr("href")).containsExactly("#withdraw-reason");
+        assertThat(empty.select("#withdraw-reason[aria-invalid=true]")).hasSize(1);
+        assertThat(empty.select("input[name=cause][checked]")).hasSize(1);
+        lead.post(decision(cast) + "/withdraw", Map.of("withdraw-reason", "Left the bench"));
         assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
         assertThat(lead.get(decision(cast))
                         .page()

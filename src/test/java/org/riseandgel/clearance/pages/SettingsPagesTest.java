@@ -2,9 +2,12 @@ package org.riseandgel.clearance.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -14,6 +17,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.riseandgel.Browserless;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.People;
@@ -22,6 +26,9 @@ import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.RegisterCheck;
 import org.riseandgel.clearance.School;
 import org.riseandgel.clearance.School.Cast;
+import org.riseandgel.clearance.ledger.Ledger;
+import org.riseandgel.clearance.policy.OtherPolicy;
+import org.riseandgel.clearance.policy.PolicyFile;
 import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Scope;
 import org.riseandgel.clearance.rule.Status;
@@ -43,6 +50,9 @@ class SettingsPagesTest {
 
     @Inject
     People people;
+
+    @Inject
+    Ledger ledger;
 
     @Test
     void cr01_aScopeIsDefinedWithAllItsPartsOrNotAtAllAndClosed() {
@@ -193,6 +203,51 @@ class SettingsPagesTest {
         Browserless.Answer again = lead.post("/register/settings/policy");
         assertThat(again.status()).isEqualTo(422);
         assertThat(again.page().select(".error-summary").text()).contains("in force already");
+    }
+
+    @Test
+    void cr28_anotherFileIsShownWithWhoWouldLoseAndLookingChangesNothing(@TempDir Path folder) throws IOException {
+        Cast cast = school.cleared(SOME);
+        String person = "a[href=/register/people/" + cast.learner() + "]";
+        Browserless lead = SignedIn.as("safety-lead");
+        long lines = ledger.head().number();
+        file(folder, "right: 11", "right: 12");
+        Document stricter = lead.get("/register/settings").page();
+        assertThat(stricter.select("main").text())
+                .contains("would no longer pass")
+                .doesNotContain("says the same");
+        assertThat(stricter.select("li:has(" + person + ")").text())
+                .contains(
+                        cast.scope().title() + ": by ",
+                        String.valueOf(LocalDate.now().plusDays(30).getYear()));
+        assertThat(stricter.select("form[action=/register/settings/policy]")).hasSize(1);
+        assertThat(SignedIn.as("instructor")
+                        .get("/register/settings")
+                        .page()
+                        .select("form[action=/register/settings/policy]"))
+                .as("a safety lead puts it in force")
+                .isEmpty();
+
+        file(folder, "renewal-due-days: 30", "renewal-due-days: 40");
+        Document other = lead.get("/register/settings").page();
+        assertThat(other.select("main").text())
+                .contains("proposes version", "Every clearance that holds now would pass");
+        assertThat(other.select(person)).isEmpty();
+
+        file(folder, "right: 11", "right: 9");
+        Document laxer = lead.get("/register/settings").page();
+        assertThat(laxer.select("main").text()).contains("has problems", "clearance.yaml");
+        assertThat(laxer.select("form[action=/register/settings/policy]")).isEmpty();
+        assertThat(lead.post("/register/settings/policy").status()).isEqualTo(422);
+
+        assertThat(ledger.head().number()).as("nothing was written").isEqualTo(lines);
+        assertThat(check.look(cast.learner(), Place.of(cast.scope()), Task.CLEAN)
+                        .isYes())
+                .isTrue();
+    }
+
+    private static void file(Path folder, String passage, String other) throws IOException {
+        QuarkusMock.installMockForType(OtherPolicy.in(folder, passage, other), PolicyFile.class);
     }
 
     private Scope scope(String title) {

@@ -103,6 +103,23 @@ class RequirementsTest {
     }
 
     @Test
+    void cr02_respiratorItemsWhereTheScopeNeedsThem() {
+        assertThat(masked(body -> false).isAllowed()).isTrue();
+        assertThat(masked(body -> body instanceof Evidence.FitTested).unmet()).containsExactly(Need.RESPIRATOR);
+        assertThat(masked(body -> body instanceof Evidence.RespiratorTrained).unmet())
+                .containsExactly(Need.RESPIRATOR);
+        assertThat(masked(body -> body instanceof Evidence.FitForTask).unmet()).containsExactly(Need.FIT_FOR_TASK);
+    }
+
+    private static Judgement masked(Predicate<Body> missing) {
+        Story story = Story.school();
+        story.add(DAY.minusDays(30), new Evidence.FitTested(LEA, true, "half mask", null));
+        story.add(DAY.minusDays(30), new Evidence.RespiratorTrained(LEA, TRAINER, Story.means()));
+        story.add(DAY.minusDays(29), new Evidence.FitForTask(LEA, true, null));
+        return story.evidence(LEA, MASKED, DAY).without(missing).judge(LEA, MASKED, DECIDER, DAY);
+    }
+
+    @Test
     void cr03_theKnowledgeGate() {
         assertThat(gate(DAY.minusDays(3), DAY.minusDays(2).plusMinutes(20), POOL))
                 .isTrue();
@@ -120,6 +137,24 @@ class RequirementsTest {
         assertThat(gate(Story.sitting(LEA, DAY.minusDays(1), 11, 1, POOL))).isFalse();
         assertThat(gate(Story.sitting(LEA, DAY.minusDays(1), 11, 0, POOL))).isTrue();
         assertThat(gate(Story.recall(LEA, DAY.minusDays(1), 0))).isFalse();
+        Evidence.SittingNoted full = Story.sitting(LEA, DAY.minusDays(1), 11, 0, POOL);
+        assertThat(gate(ofElevenItems(full)))
+                .as("all right, but of eleven items")
+                .isFalse();
+    }
+
+    private static Evidence.SittingNoted ofElevenItems(Evidence.SittingNoted full) {
+        return new Evidence.SittingNoted(
+                full.person(),
+                full.sitting(),
+                full.check(),
+                full.kind(),
+                full.startedAt(),
+                full.handedInAt(),
+                11,
+                11,
+                0,
+                full.versions());
     }
 
     private static boolean gate(LocalDateTime first, LocalDateTime second, String poolOfSecond) {
@@ -322,6 +357,23 @@ class RequirementsTest {
     }
 
     @Test
+    void cr12_everyKindOfChangeAsksForATraining() {
+        for (DeltaKind kind : DeltaKind.values()) {
+            Story story = Story.cleared();
+            story.add(DAY.plusDays(1), new Setting.DeltaAsked(LEA, null, kind, LocalDate.parse("2027-03-19"), null));
+            assertThat(story.lea("2027-03-20T00:00").reasons()).as("%s", kind).containsExactly(Reason.DELTA_OVERDUE);
+        }
+        // A revision of the sheet that leaves sections 2 and 8 as they were does not suspend, but asks as well.
+        Story story = Story.cleared();
+        UUID filed =
+                story.add(DAY.plusDays(1), Story.sheet(Story.id(32), "2.0", Set.of(9), LocalDate.parse("2027-03-19")));
+        assertThat(story.lea("2027-03-19T23:59").isCleared()).isTrue();
+        assertThat(story.lea("2027-03-20T00:00").reasons()).containsExactly(Reason.DELTA_OVERDUE);
+        story.add("2027-03-21T13:00", new Evidence.DeltaDone(LEA, filed, TRAINER, Story.means()));
+        assertThat(story.lea("2027-03-21T13:00").isCleared()).isTrue();
+    }
+
+    @Test
     void cr12_ninetyDaysWithoutHandlingAskForADelta() {
         Story story = Story.cleared();
         // 4 March + 90 days = 2 June, + 14 days = 16 June.
@@ -381,6 +433,21 @@ class RequirementsTest {
         assertThat(story.lea("2027-06-10T00:00").reasons()).containsExactly(Reason.TURNED_18);
         story.suspend(DAY.plusDays(20), OTHER, null);
         assertThat(story.lea("2027-03-25T12:00").reasons()).containsExactly(Reason.SUPERVISOR_NOT_CLEARED);
+    }
+
+    @Test
+    void cr16_whoSupervisesIsClearedForAllOfIt() {
+        Story story = Story.school().born(LEA, "2009-06-10").evidence(LEA, POWDER, DAY.plusDays(1));
+        story.add(
+                DAY.minusDays(3),
+                new Evidence.AgeException(LEA, OTHER, LocalDate.parse("2027-06-30"), Story.LEAD, null, null));
+        assertThat(story.judge(LEA, POWDER, DECIDER, DAY.plusDays(1)).unmet())
+                .as("a supervisor who is cleared for nothing")
+                .containsExactly(Need.AGE);
+        story.evidence(OTHER, POWDER, DAY);
+        story.grant(OTHER, POWDER, DECIDER, DAY);
+        assertThat(story.judge(LEA, POWDER, DECIDER, DAY.plusDays(1)).isAllowed())
+                .isTrue();
     }
 
     @Test
@@ -510,6 +577,27 @@ class RequirementsTest {
                 .containsExactly(Reason.RESPIRATOR_LAPSED);
         story.reinstate(LEA, MASKED, DECIDER, LocalDateTime.parse("2028-02-04T12:00"));
         assertThat(story.standing(LEA, MASKED, "2028-02-04T12:00").isCleared()).isTrue();
+    }
+
+    @Test
+    void cr11_eitherOfTheRespiratorPapersIsEnoughToSuspend() {
+        Body fitted = new Evidence.FitTested(LEA, true, "half mask", null);
+        Body trained = new Evidence.RespiratorTrained(LEA, TRAINER, Story.means());
+        for (Body renewed : List.of(fitted, trained)) {
+            Story story = Story.school();
+            story.add(DAY.minusDays(360), fitted);
+            story.add(DAY.minusDays(360), trained);
+            story.add(DAY.minusDays(29), new Evidence.FitForTask(LEA, true, null));
+            story.evidence(LEA, MASKED, DAY);
+            story.grant(LEA, MASKED, DECIDER, DAY);
+            story.add(DAY.plusDays(1), renewed);
+            // Both are of 9 March 2026: through 9 March 2027.
+            assertThat(story.standing(LEA, MASKED, "2027-03-09T23:59").isCleared())
+                    .isTrue();
+            assertThat(story.standing(LEA, MASKED, "2027-03-10T00:00").reasons())
+                    .as("renewed alone: %s", renewed)
+                    .containsExactly(Reason.RESPIRATOR_LAPSED);
+        }
     }
 
     @Test

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** Tables that leave the program: what a reader of other hands gets is what went in, and no text becomes a formula. */
 class TableFilesTest {
     private static final List<String> FORMULAS =
-            List.of("=1+1", "+cmd", "-2+3", "@SUM(A1)", "\tx", "\rx", "=HYPERLINK(\"x\")");
+            List.of("=1+1", "+cmd", "-2+3", "@SUM(A1)", "\tx", "\rx", "\n=1", "＝1+1", "＠x", "=HYPERLINK(\"x\")");
     private static final List<String> TEXTS =
             List.of("plain", "a,b", "say \"hi\"", "two\nlines", "ü€𝄞", "3-1", "", " lead", "'quoted");
 
@@ -36,7 +36,7 @@ class TableFilesTest {
         }
     }
 
-    /** OWASP, "CSV Injection": a cell that begins with = + - @ tab or carriage return may be worked out. */
+    /** OWASP, "CSV Injection": a cell that begins with = + - @, their wide forms, tab or an end of a line may be worked out. */
     @Test
     void noTextOfACsvIsAFormula() throws Exception {
         List<CSVRecord> rows = csv(table(FORMULAS));
@@ -86,6 +86,15 @@ class TableFilesTest {
         List<Row> rows = xlsx(table);
         assertThat(rows).hasSize(10_001);
         assertThat(rows.get(10_000).getCell(1).asNumber()).isEqualByComparingTo("9999");
+    }
+
+    @Test
+    void aTableIsNotLeftBehindWhenOnlyItsHeadersAreAskedFor() throws Exception {
+        TableFile file = TableFile.write(table(TEXTS), TableFile.Format.CSV);
+        UnsentTables.remove("GET", file.entity());
+        assertThat(file.path()).exists();
+        UnsentTables.remove("HEAD", file.entity());
+        assertThat(file.path()).doesNotExist();
     }
 
     private static Table table(List<String> texts) {
