@@ -27,8 +27,10 @@ import org.riseandgel.clearance.Place;
 import org.riseandgel.clearance.RegisterCheck;
 import org.riseandgel.clearance.School;
 import org.riseandgel.clearance.School.Cast;
+import org.riseandgel.clearance.Words;
 import org.riseandgel.clearance.rule.Act;
 import org.riseandgel.clearance.rule.Evidence;
+import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Status;
 import org.riseandgel.clearance.rule.Task;
 import org.riseandgel.clearance.rule.Trigger;
@@ -321,6 +323,7 @@ class RegisterPagesTest {
         Browserless celeste = SignedIn.asPerson(DemoPeople.CELESTE);
         Document mine = celeste.get("/register/mine").page();
         assertThat(mine.select("h3").eachText()).contains("Suspended", "Granted", "Training given");
+        assertThat(mine.text()).contains(Words.next(Reason.SUSPENDED), Words.next(Reason.NEVER_GRANTED));
         Browserless.Answer file = celeste.get("/register/mine/lines");
         assertThat(file.header("Content-Disposition")).contains("own-record.jsonl");
         assertThat(file.body().lines()).isNotEmpty().allMatch(line -> line.startsWith("{") && line.endsWith("}"));
