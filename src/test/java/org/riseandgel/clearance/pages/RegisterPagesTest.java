@@ -336,6 +336,10 @@ class RegisterPagesTest {
                 "/register/mine/appeals", Map.of("against", decision, "reason", "The bottle was closed already."));
         assertThat(appealed.status()).isEqualTo(303);
         assertThat(appealed.follow().page().text()).contains("The bottle was closed already.");
+        Browserless.Answer twice =
+                celeste.post("/register/mine/appeals", Map.of("against", decision, "reason", "Pressed twice"));
+        assertThat(twice.status()).isEqualTo(422);
+        assertThat(twice.page().select("#against-error")).hasSize(1);
         assertThat(celeste.post(
                                 "/register/mine/appeals",
                                 Map.of("against", UUID.randomUUID().toString(), "reason", "x"))
