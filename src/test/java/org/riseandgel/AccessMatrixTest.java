@@ -266,6 +266,7 @@ class AccessMatrixTest {
         MATRIX.put("GET /cohorts/{cohort}", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}/progress.{format}", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}/history", TEACHING);
+        MATRIX.put("GET /cohorts/{cohort}/effect", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}/results", TEACHING);
         MATRIX.put("GET /cohorts/{cohort}/results/export.{format}", TEACHING);
         MATRIX.put("GET /people/{person}/progress", TEACHING);

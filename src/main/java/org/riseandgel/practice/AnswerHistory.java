@@ -100,7 +100,15 @@ public class AnswerHistory {
     }
 
     /** A span of time of a person; without end where it lasts. */
-    public record Span(UUID person, Instant from, Instant until) {}
+    public record Span(UUID person, Instant from, Instant until) {
+        /** One part of each span as the database reads an array of it. */
+        static String[] texts(List<Span> spans, Function<Span, Object> part) {
+            return spans.stream()
+                    .map(part)
+                    .map(one -> one == null ? null : one.toString())
+                    .toArray(String[]::new);
+        }
+    }
 
     /** How many answers somebody gave in a span, and how many of them were right. */
     public record Tally(int answers, int right) {}
@@ -116,16 +124,9 @@ public class AnswerHistory {
                     AND a.answered_at < coalesce(s.until, 'infinity')
                 GROUP BY s.place ORDER BY s.place""",
                 row -> new Tally(row.number("answers"), row.number("right_answers")),
-                texts(spans, Span::person),
-                texts(spans, Span::from),
-                texts(spans, Span::until));
-    }
-
-    private static String[] texts(List<Span> spans, Function<Span, Object> part) {
-        return spans.stream()
-                .map(part)
-                .map(one -> one == null ? null : one.toString())
-                .toArray(String[]::new);
+                Span.texts(spans, Span::person),
+                Span.texts(spans, Span::from),
+                Span.texts(spans, Span::until));
     }
 
     /**

@@ -28,12 +28,14 @@ import org.riseandgel.platform.web.Problem;
 public class CohortPages {
     private final Boards boards;
     private final CohortHistories histories;
+    private final CohortEffects effects;
     private final AuditLog audit;
     private final Viewer viewer;
 
-    CohortPages(Boards boards, CohortHistories histories, AuditLog audit, Viewer viewer) {
+    CohortPages(Boards boards, CohortHistories histories, CohortEffects effects, AuditLog audit, Viewer viewer) {
         this.boards = boards;
         this.histories = histories;
+        this.effects = effects;
         this.audit = audit;
         this.viewer = viewer;
     }
@@ -51,6 +53,8 @@ public class CohortPages {
                 List<Problem> problems);
 
         static native TemplateInstance history(CohortHistories.History history);
+
+        static native TemplateInstance effect(CohortEffects.Effect effect);
 
         private Templates() {}
     }
@@ -86,6 +90,13 @@ public class CohortPages {
     @Path("/{cohort}/history")
     public TemplateInstance history(@RestPath UUID cohort) {
         return Templates.history(histories.of(asker(), cohort).orElseThrow(NotFoundException::new));
+    }
+
+    /** What was still right weeks after people began. */
+    @GET
+    @Path("/{cohort}/effect")
+    public TemplateInstance effect(@RestPath UUID cohort) {
+        return Templates.effect(effects.of(asker(), cohort).orElseThrow(NotFoundException::new));
     }
 
     /** Progress as a table that leaves; each download is noted. */

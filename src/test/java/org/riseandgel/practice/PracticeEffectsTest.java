@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.riseandgel.platform.sql.Sql;
+import org.riseandgel.practice.AnswerHistory.Span;
+import org.riseandgel.practice.PracticeEffects.Alike;
 import org.riseandgel.practice.PracticeEffects.FirstTries;
 
 /** LX-19: first tries at day 0, 21 and 90, counted by hand on made-up histories. */
@@ -19,11 +21,21 @@ import org.riseandgel.practice.PracticeEffects.FirstTries;
 class PracticeEffectsTest {
     private static final Instant NOON = Instant.parse("2027-01-04T12:00:00Z");
 
+    private static final Alike NONE_ALIKE = new Alike(0, 0, 0);
+
     @Inject
     Sql sql;
 
     @Inject
     PracticeEffects effects;
+
+    private static Instant day(int day) {
+        return NOON.plus(day, ChronoUnit.DAYS);
+    }
+
+    private static Span always(UUID person) {
+        return new Span(person, day(-1), null);
+    }
 
     private UUID somebody(String skill) {
         UUID person = Newcomer.in(sql).id();
@@ -41,15 +53,20 @@ class PracticeEffectsTest {
     }
 
     private void draw(UUID person, String skill, int day, int minute, int hints, String... verdicts) {
+        draw(person, skill, 2, day, minute, hints, verdicts);
+    }
+
+    private void draw(UUID person, String skill, int level, int day, int minute, int hints, String... verdicts) {
         UUID draw = UUID.randomUUID();
         Instant at = NOON.plus(day, ChronoUnit.DAYS).plus(minute, ChronoUnit.MINUTES);
         sql.change(
                 """
                 INSERT INTO draw (id, person_id, exercise_id, version, skill, level, seed, drawn_at, finished_at)
-                SELECT ?, ?, exercise_id, version, ?, 2, 1, ?, ? FROM exercise_version LIMIT 1""",
+                SELECT ?, ?, exercise_id, version, ?, ?, 1, ?, ? FROM exercise_version LIMIT 1""",
                 draw,
                 person,
                 skill,
+                level,
                 at,
                 at);
         for (int part = 0; part < verdicts.length; part++) {
@@ -81,9 +98,31 @@ class PracticeEffectsTest {
         draw(two, "weighing", 23, 0, 0, "RIGHT", "WRONG");
         draw(two, "weighing", 40, 0, 0, "RIGHT");
 
-        assertThat(effects.of(List.of(one, two)))
-                .containsExactly(new FirstTries(0, 2, 1), new FirstTries(21, 2, 1), new FirstTries(90, 1, 0));
+        assertThat(effects.of(List.of(always(one), always(two))))
+                .containsExactly(
+                        new FirstTries(0, 2, 2, 1, NONE_ALIKE),
+                        new FirstTries(21, 2, 2, 1, new Alike(2, 1, 1)),
+                        new FirstTries(90, 1, 1, 0, new Alike(1, 0, 0)));
         assertThat(effects.of(List.of()))
-                .containsExactly(new FirstTries(0, 0, 0), new FirstTries(21, 0, 0), new FirstTries(90, 0, 0));
+                .containsExactly(
+                        new FirstTries(0, 0, 0, 0, NONE_ALIKE),
+                        new FirstTries(21, 0, 0, 0, NONE_ALIKE),
+                        new FirstTries(90, 0, 0, 0, NONE_ALIKE));
+    }
+
+    @Test
+    void aTryCountsWhereItsPersonLearnedThenAndIsLikeAnotherOfItsLevel() {
+        UUID one = somebody("weighing");
+        draw(one, "weighing", 0, 0, 0, "RIGHT");
+        draw(one, "weighing", 21, 0, 0, "RIGHT");
+        draw(one, "weighing", 3, 90, 0, 0, "RIGHT");
+        assertThat(effects.of(List.of(always(one))))
+                .extracting(FirstTries::alike)
+                .containsExactly(NONE_ALIKE, new Alike(1, 1, 1), NONE_ALIKE);
+        List<Span> twice = List.of(new Span(one, day(-1), day(21)), new Span(one, day(40), null));
+        assertThat(effects.of(twice))
+                .as("a span ends before its end")
+                .extracting(FirstTries::tries)
+                .containsExactly(1, 0, 1);
     }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -14,6 +16,8 @@ import org.riseandgel.Browserless;
 import org.riseandgel.Browserless.Answer;
 import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
+import org.riseandgel.account.TestPeople;
+import org.riseandgel.course.CourseContent;
 import org.riseandgel.platform.sql.Sql;
 
 /** What an instructor and the office see of people's practice, and that nobody else sees it. */
@@ -23,6 +27,9 @@ class ProgressPagesTest {
 
     @Inject
     Sql sql;
+
+    @Inject
+    CourseContent content;
 
     private static Element row(Document board, String name) {
         return board.select("table.board tbody tr").stream()
@@ -91,6 +98,7 @@ class ProgressPagesTest {
         for (String path : List.of(
                 "/cohorts/" + FOREIGN_COHORT,
                 "/cohorts/" + FOREIGN_COHORT + "/progress.csv",
+                "/cohorts/" + FOREIGN_COHORT + "/effect",
                 "/api/v1/cohorts/" + FOREIGN_COHORT + "/progress",
                 "/people/" + stranger + "/progress",
                 "/people/" + stranger + "/answers")) {
@@ -280,6 +288,86 @@ class ProgressPagesTest {
                 .isEqualTo(register.select("section[aria-labelledby=now] dl").text());
         assertThat(page.select("h2").eachText()).contains("Answers over time", "Observed practicals", "Cohorts");
         assertThat(page.text()).contains("store and waste, watched by");
+    }
+
+    /** LX-19: counts with their n, shares from ten on, and beside each later try the like one of the first day. */
+    @Test
+    void whatWasStillRightWeeksLaterIsToldWithItsNumbers() {
+        UUID cohort = UUID.randomUUID();
+        UUID person = UUID.fromString(TestPeople.settled("apprentice").id());
+        sql.change("INSERT INTO cohort (id, name, created_at) VALUES (?, 'The spring group', now())", cohort);
+        sql.change(
+                "INSERT INTO cohort_member (id, cohort_id, person_id, part, joined_at) VALUES (?, ?, ?, 'learns', '2020-01-01')",
+                UUID.randomUUID(),
+                cohort,
+                person);
+        sql.change(
+                "INSERT INTO cohort_member (id, cohort_id, person_id, part, joined_at) VALUES (?, ?, ?, 'teaches', now())",
+                UUID.randomUUID(),
+                cohort,
+                DemoPeople.INSTRUCTOR);
+        Browserless ines = SignedIn.as("instructor");
+        String address = "/cohorts/" + cohort + "/effect";
+        assertThat(ines.get(address).page().select(".empty")).hasSize(1);
+
+        for (int i = 0; i < 12; i++) {
+            String skill = content.course().skills().get(i).id();
+            tried(person, skill, 0, i < 3 ? "RIGHT" : "WRONG");
+            if (i < 10) {
+                tried(person, skill, 21, i < 7 ? "RIGHT" : "WRONG");
+            }
+            if (i < 9) {
+                tried(person, skill, 90, "RIGHT");
+            }
+        }
+        Document page = ines.get(address).page();
+        assertThat(page.select("section[aria-labelledby=tries] tbody tr").eachText())
+                .containsExactly(
+                        "On the first day 1 12 3 of 12, 25 %",
+                        "About three weeks later (day 18 to 28) 1 10 7 of 10, 70 %",
+                        "About three months later (day 80 to 110) 1 9 too few to say");
+        assertThat(page.select("section[aria-labelledby=alike] tbody tr").eachText())
+                .containsExactly(
+                        "About three weeks later (day 18 to 28) 10 3 of 10, 30 % 7 of 10, 70 %",
+                        "About three months later (day 80 to 110) 9 too few to say");
+        assertThat(ines.get("/cohorts/" + cohort).page().select("a[href=" + address + "]"))
+                .hasSize(1);
+        assertThat(SignedIn.as("office").get(address).status()).isEqualTo(200);
+        sql.change("UPDATE cohort_member SET left_at = now() WHERE cohort_id = ? AND part = 'teaches'", cohort);
+        assertThat(ines.get(address).status()).isEqualTo(404);
+    }
+
+    private void tried(UUID person, String skill, int day, String verdict) {
+        UUID draw = UUID.randomUUID();
+        Instant at = Instant.parse("2026-01-12T12:00:00Z").plus(day, ChronoUnit.DAYS);
+        sql.change(
+                """
+                INSERT INTO skill_standing (person_id, skill, answers, right_answers, average, days, last_day, last_at,
+                    last_verdict, wrong_in_row, right_in_row, offered, rung, run, first_day)
+                VALUES (?, ?, 1, 1, 0.3, 1, '2026-01-12', ?, 'RIGHT', 0, 1, 1, 1, 0, '2026-01-12')
+                ON CONFLICT DO NOTHING""",
+                person,
+                skill,
+                at);
+        sql.change(
+                """
+                INSERT INTO draw (id, person_id, exercise_id, version, skill, level, seed, drawn_at, finished_at)
+                SELECT ?, ?, exercise_id, version, ?, 2, 1, ?, ? FROM exercise_version LIMIT 1""",
+                draw,
+                person,
+                skill,
+                at,
+                at);
+        sql.change(
+                """
+                INSERT INTO answer (draw_id, part, person_id, typed, read_value, read_unit, read_figures, verdict,
+                    expected, hints, shown_at, answered_at, core_version)
+                VALUES (?, 0, ?, '1', '1', '', '', ?, '1', 0, ?, ?, 'test')""",
+                draw,
+                person,
+                verdict,
+                at,
+                at);
     }
 
     private UUID drawOf(UUID person) {
