@@ -26,6 +26,17 @@ public final class SignedIn {
                 .orElseThrow());
     }
 
+    /** The password of the one whom {@link #as(String)} signs in, for pages that ask for it again. */
+    public static java.util.Map<String, String> passwordOf(String role) {
+        return java.util.Map.of(
+                "password",
+                DemoPeople.ALL.stream()
+                        .filter(p -> p.role().equals(role))
+                        .findFirst()
+                        .orElseThrow()
+                        .password());
+    }
+
     private static Browserless as(DemoPerson person) {
         Browserless browser = Browserless.anonymous();
         Browserless.Answer answer = browser.signIn(person.signInName(), person.password());

@@ -41,8 +41,11 @@ public class Decisions {
     public Judgement mayGrant(UUID decider, UUID person, UUID scope, boolean countersigned) {
         Instant at = scribe.now();
         Histories.Known known = scribe.knownWithSittings(person, decider);
-        return new ClearanceRule(known.history())
-                .mayGrant(new Proposal(person, scope, decider, pool(known, at), countersigned), at);
+        return Hands.apart(
+                new ClearanceRule(known.history())
+                        .mayGrant(new Proposal(person, scope, decider, pool(known, at), countersigned), at),
+                known,
+                decider);
     }
 
     /**
@@ -60,8 +63,10 @@ public class Decisions {
         Histories.Known known = scribe.known(person, decider);
         boolean named = countersigner != null && !countersigner.isBlank();
         String pool = pool(known, at);
-        Judgement judgement =
-                new ClearanceRule(known.history()).mayGrant(new Proposal(person, scope, decider, pool, named), at);
+        Judgement judgement = Hands.apart(
+                new ClearanceRule(known.history()).mayGrant(new Proposal(person, scope, decider, pool, named), at),
+                known,
+                decider);
         if (!judgement.isAllowed()) {
             return refused(decider, person, scope, at, judgement);
         }
@@ -118,8 +123,11 @@ public class Decisions {
     public Judgement mayReinstate(UUID decider, UUID person, UUID scope, boolean countersigned) {
         Instant at = scribe.now();
         Histories.Known known = scribe.known(person, decider);
-        return new ClearanceRule(known.history())
-                .mayReinstate(new Proposal(person, scope, decider, null, countersigned), at);
+        return Hands.apart(
+                new ClearanceRule(known.history())
+                        .mayReinstate(new Proposal(person, scope, decider, null, countersigned), at),
+                known,
+                decider);
     }
 
     /** Gives back after a new practical, if every precondition is met; nothing is written if not. */
@@ -131,8 +139,10 @@ public class Decisions {
         Histories.Known known = scribe.known(person, decider);
         EvidenceDesk.needScope(known, scope);
         boolean named = countersigner != null && !countersigner.isBlank();
-        Judgement judgement =
-                new ClearanceRule(known.history()).mayReinstate(new Proposal(person, scope, decider, null, named), at);
+        Judgement judgement = Hands.apart(
+                new ClearanceRule(known.history()).mayReinstate(new Proposal(person, scope, decider, null, named), at),
+                known,
+                decider);
         if (!judgement.isAllowed()) {
             return new Outcome(false, null, judgement);
         }

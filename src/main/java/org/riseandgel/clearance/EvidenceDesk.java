@@ -51,7 +51,7 @@ public class EvidenceDesk {
     @Transactional
     public UUID training(
             UUID actor, UUID person, UUID trainer, Substance substance, Instant when, String topic, Means means) {
-        Instant at = begin(actor, person, when);
+        Instant at = begin(actor, person, when, "trainer");
         Histories.Known known = scribe.known(person, trainer);
         needQualified(known, trainer, person, Act.TRAIN, at, "trainer");
         Note note = scribe.note(person, "topic", topic);
@@ -116,7 +116,7 @@ public class EvidenceDesk {
     /** Writes a practical down; the observer was qualified then, is not the learner, and every step has its word. */
     @Transactional
     public UUID practical(UUID actor, Practical seen) {
-        Instant at = begin(actor, seen.person(), seen.endedAt());
+        Instant at = begin(actor, seen.person(), seen.endedAt(), "observer");
         Histories.Known known = scribe.known(seen.person(), seen.observer());
         Scope scope = needScope(known, seen.scope());
         needQualified(known, seen.observer(), seen.person(), Act.OBSERVE, at, "observer");
@@ -176,7 +176,7 @@ public class EvidenceDesk {
     @Transactional
     public UUID equipment(
             UUID actor, UUID person, Form form, UUID observer, Set<String> items, Instant when, Means means) {
-        Instant at = begin(actor, person, when);
+        Instant at = begin(actor, person, when, "observer");
         Histories.Known known = scribe.known(person, observer);
         needQualified(known, observer, person, Act.OBSERVE, at, "observer");
         Policy policy = policy(known, at);
@@ -236,7 +236,7 @@ public class EvidenceDesk {
     /** A fit test of a respirator. */
     @Transactional
     public UUID fitTest(UUID actor, UUID person, boolean passed, String respirator, String tester, Instant when) {
-        Instant at = begin(actor, person, when);
+        Instant at = begin(actor, person, when, "respirator");
         if (respirator == null || respirator.isBlank() || respirator.length() > 200) {
             throw RegisterProblem.with("respirator", "Write type, make, model and size.");
         }
@@ -249,7 +249,7 @@ public class EvidenceDesk {
     /** Training on the respirator. */
     @Transactional
     public UUID respiratorTraining(UUID actor, UUID person, UUID trainer, Instant when, Means means) {
-        Instant at = begin(actor, person, when);
+        Instant at = begin(actor, person, when, "trainer");
         needQualified(scribe.known(person, trainer), trainer, person, Act.TRAIN, at, "trainer");
         return write(actor, at, new Evidence.RespiratorTrained(person, trainer, needMeans(means)));
     }
@@ -257,7 +257,7 @@ public class EvidenceDesk {
     /** Fit for the task or not, and who said so; nothing else about anybody's health. */
     @Transactional
     public UUID fitForTask(UUID actor, UUID person, boolean fit, String by, Instant when) {
-        Instant at = begin(actor, person, when);
+        Instant at = begin(actor, person, when, "by");
         return write(actor, at, new Evidence.FitForTask(person, fit, scribe.note(person, "by", by)));
     }
 
@@ -268,7 +268,7 @@ public class EvidenceDesk {
      */
     @Transactional
     public UUID delta(UUID actor, UUID person, UUID asked, UUID trainer, Instant when, Means means) {
-        Instant at = begin(actor, person, when);
+        Instant at = begin(actor, person, when, "trainer");
         Histories.Known known = scribe.known(person, trainer);
         needQualified(known, trainer, person, Act.TRAIN, at, "trainer");
         boolean known1 = asked == null
@@ -291,6 +291,13 @@ public class EvidenceDesk {
             throw RegisterProblem.with("task", "Choose a task of this scope.");
         }
         return write(actor, at, new Evidence.Handled(person, scope, task));
+    }
+
+    /** Nobody writes down what was seen of themselves, whoever is named as having seen it. */
+    private Instant begin(UUID actor, UUID person, Instant when, String field) {
+        Instant at = begin(actor, person, when);
+        needOther(actor, person, field);
+        return at;
     }
 
     private Instant begin(UUID actor, UUID person, Instant when) {

@@ -83,9 +83,14 @@ class Results {
         }
     }
 
-    /** One try with the points of its items. */
+    /**
+     * One try with the points of its items.
+     *
+     * @param late whether it was handed in after the set had closed for everybody, with more time
+     */
     record TryRow(
             Work work,
+            boolean late,
             List<Cell> cells,
             List<BigDecimal> itemPoints,
             Score score,
@@ -151,26 +156,27 @@ class Results {
                         person.displayName(),
                         person.signInName(),
                         here.contains(person.id()),
-                        rows(tries.getOrDefault(person.id(), List.of()))))
+                        rows(set, tries.getOrDefault(person.id(), List.of()))))
                 .sorted(Comparator.comparing(PersonRow::name, String.CASE_INSENSITIVE_ORDER)
                         .thenComparing(PersonRow::id))
                 .toList();
     }
 
-    private List<TryRow> rows(List<Work> tries) {
+    private List<TryRow> rows(GradedSet set, List<Work> tries) {
         Optional<Work> best = tries.stream()
                 .max(Comparator.comparing(parts::score)
                         .thenComparing(Comparator.comparingInt(Work::nth).reversed()));
         return tries.stream()
-                .map(work -> row(work, tries.size() > 1 && work.equals(best.orElseThrow())))
+                .map(work -> row(set, work, tries.size() > 1 && work.equals(best.orElseThrow())))
                 .toList();
     }
 
-    private TryRow row(Work work, boolean best) {
+    private TryRow row(GradedSet set, Work work, boolean best) {
         DecimalMark mark = school.decimalMark();
         Score score = parts.score(work);
         return new TryRow(
                 work,
+                work.handedInAt() != null && work.handedInAt().isAfter(set.closesAt()),
                 work.items().stream().map(item -> cell(item, mark)).toList(),
                 work.items().stream()
                         .map(item -> Score.written(Score.of(item, parts.parts(item))))

@@ -37,11 +37,16 @@ final class DemoHand {
     private String typed(char act) {
         return switch (act) {
             case 's', 'S' -> written(slip(), unit);
-            case 't' -> written(part.expected().times(Rational.of(10)), unit);
+            case 't' -> written(part.expected().times(powerOfTen()), unit);
             case 'u' -> written(part.expected(), mixedUp(unit));
             case 'w' -> written(part.expected().times(FAR_OFF), unit);
             default -> written(part.expected(), unit);
         };
+    }
+
+    /** A power of ten that is no other unit: ten times a number of centimetres would be right in millimetres. */
+    private Rational powerOfTen() {
+        return unit == Unit.CENTIMETRE ? Rational.of("0.1") : Rational.of(10);
     }
 
     private Rational slip() {

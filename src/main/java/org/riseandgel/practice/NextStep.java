@@ -15,7 +15,7 @@ import org.riseandgel.sitting.WaitingChecks;
  *
  * @param title what it is about; empty where there is no one thing
  * @param address where it is, or where the button posts to
- * @param items how many items there are, for a session of mixed items
+ * @param items how many items there are, for a check and for a session of mixed items
  * @param minutes how long it takes
  */
 public record NextStep(Kind kind, String title, String address, int items, int minutes) {
@@ -85,8 +85,8 @@ public record NextStep(Kind kind, String title, String address, int items, int m
                             check.begun() ? Kind.GO_ON_CHECK : Kind.CHECK,
                             check.title(),
                             "/checks/" + check.check(),
-                            0,
-                            0));
+                            check.items(),
+                            MixedPractice.minutes(check.items())));
         }
 
         /** An open draw outside of a session; one inside is an item of the session. */

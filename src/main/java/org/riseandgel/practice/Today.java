@@ -43,18 +43,29 @@ public class Today {
     /**
      * What the first page shows: what to do next, which checks wait, what is due, and the stage somebody is at.
      *
+     * @param mixed the session of mixed practice that brings up what is due; null where none is left today
+     * @param readingLeft how many minutes the unread lessons of the stage take
      * @param gate what the stage after the current one still waits for; null where it is open or there is none
      */
     public record Home(
             NextStep next,
             List<WaitingChecks.Waiting> checks,
             List<Due> due,
+            Mixed mixed,
             int stageNumber,
             String stageTitle,
             List<LessonLine> lessons,
+            int readingLeft,
             List<SkillCard> skills,
             NextGate gate,
             List<Last> last) {}
+
+    /** How many items of mixed practice wait, and how long they take. */
+    public record Mixed(int items, int minutes) {
+        static Mixed of(int items) {
+            return items == 0 ? null : new Mixed(items, MixedPractice.minutes(items));
+        }
+    }
 
     /** A skill that comes back today. */
     public record Due(String skill, String title, long daysOverdue) {
@@ -106,9 +117,17 @@ public class Today {
                 new NextStep.Choice(now, waiting, begun, lessons, skills, read).made(),
                 waiting,
                 due(now, begun),
+                Mixed.of(
+                        begun.session() != null && begun.session().left() > 0
+                                ? begun.session().left()
+                                : MixedPractice.waiting(now, begun)),
                 current.map(Stage::number).orElse(0),
                 current.map(Stage::title).orElse(""),
                 lessons,
+                lessons.stream()
+                        .filter(lesson -> !lesson.read())
+                        .mapToInt(LessonLine::minutes)
+                        .sum(),
                 skills,
                 current.flatMap(stage -> after(now, stage, gates)).orElse(null),
                 last(now, begun));

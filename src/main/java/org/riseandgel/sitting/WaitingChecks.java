@@ -33,8 +33,8 @@ public class WaitingChecks {
         this.recalls = recalls;
     }
 
-    /** A check that waits, and whether it was begun. */
-    public record Waiting(String check, String title, boolean begun) {}
+    /** A check that waits, how many items it has, and whether it was begun. */
+    public record Waiting(String check, String title, int items, boolean begun) {}
 
     /** What waits for the person, in the order of the course. */
     public List<Waiting> of(UUID person) {
@@ -50,7 +50,7 @@ public class WaitingChecks {
         List<SittingStore.Begun> begun = store.begun(person);
         return content.current().checks().stream()
                 .filter(check -> isOpen(check, begun) || hasCome(check, person, begun))
-                .map(check -> new Waiting(check.id(), check.title(), isOpen(check, begun)))
+                .map(check -> new Waiting(check.id(), check.title(), check.items(), isOpen(check, begun)))
                 .toList();
     }
 

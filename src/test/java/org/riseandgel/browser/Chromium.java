@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The machine's own Chromium, started once for all browser tests of the run. */
+/** The machine's own Chromium, started once for all browser tests of a thread: its driver belongs to one thread alone. */
 final class Chromium {
     private static final List<String> NAMES = List.of("chromium", "chromium-browser", "google-chrome-stable");
-    private static Browser browser;
+    private static final ThreadLocal<Browser> BROWSERS = ThreadLocal.withInitial(Chromium::launch);
 
     private Chromium() {}
 
@@ -30,17 +30,18 @@ final class Chromium {
         return places.filter(Files::isExecutable).findFirst();
     }
 
-    static synchronized Browser browser() {
-        if (browser == null) {
-            Path executable = executable()
-                    .orElseThrow(() -> new IllegalStateException(
-                            "Chromium is required here and was not found: install the package chromium"));
-            Playwright playwright = Playwright.create(
-                    new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-            browser = playwright.chromium().launch(options(executable));
-            Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
-        }
-        return browser;
+    static Browser browser() {
+        return BROWSERS.get();
+    }
+
+    private static Browser launch() {
+        Path executable = executable()
+                .orElseThrow(() -> new IllegalStateException(
+                        "Chromium is required here and was not found: install the package chromium"));
+        Playwright playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
+        return playwright.chromium().launch(options(executable));
     }
 
     private static BrowserType.LaunchOptions options(Path executable) {

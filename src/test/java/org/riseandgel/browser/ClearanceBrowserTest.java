@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.Roles;
 import org.riseandgel.account.TestPeople;
@@ -194,6 +195,7 @@ class ClearanceBrowserTest {
     /** Whether pressing the button cleared the learner. */
     private boolean grant(Visitor lead) {
         lead.open("/register/people/" + learner.id() + "/" + SCOPE);
+        lead.page().fill("#password", SignedIn.passwordOf("safety-lead").get("password"));
         lead.find("form[action$='/grant'] button[type=submit]").click();
         return lead.find(".done").count() == 1 && lead.find(".done").innerText().equals("Cleared.");
     }

@@ -239,6 +239,57 @@ class RegisterTest {
     }
 
     @Test
+    @TestTransaction
+    void cr04_whoWroteDownWhatOthersSawDoesNotDecideOnIt() {
+        Cast cast = school.cast(SOME);
+        school.evidence(cast);
+        UUID alone = evidence.equipment(
+                cast.decider(),
+                cast.learner(),
+                Form.DISPERSION,
+                cast.observer(),
+                register.policy().orElseThrow().ppeFor(Form.DISPERSION).orElseThrow(),
+                null,
+                School.means());
+        assertThat(alone).isNotNull();
+        assertThat(judge(cast).unmet()).containsExactly(Need.SEPARATION);
+        assertThat(decisions
+                        .grant(cast.decider(), cast.learner(), cast.scope().id(), null)
+                        .given())
+                .isFalse();
+        school.qualify(cast.lead(), Act.DECIDE);
+        assertThat(decisions
+                        .mayGrant(cast.lead(), cast.learner(), cast.scope().id(), false)
+                        .unmet())
+                .as("this one wrote down the training")
+                .containsExactly(Need.SEPARATION);
+        school.equipment(cast);
+        assertThat(decisions
+                        .grant(cast.decider(), cast.learner(), cast.scope().id(), null)
+                        .given())
+                .as("with equipment that the observer wrote down")
+                .isTrue();
+    }
+
+    @Test
+    @TestTransaction
+    void cr18_nobodyOfTheSchoolWritesDownTheirOwnEvidence() {
+        Cast cast = school.cast(SOME);
+        UUID own = cast.observer();
+        for (org.assertj.core.api.ThrowableAssert.ThrowingCallable entry :
+                List.<org.assertj.core.api.ThrowableAssert.ThrowingCallable>of(
+                        () -> evidence.training(own, own, cast.trainer(), cast.salt(), null, "Hazards", School.means()),
+                        () -> evidence.fitTest(own, own, true, "Half mask, size M", "A tester", null),
+                        () -> evidence.respiratorTraining(own, own, cast.trainer(), null, School.means()),
+                        () -> evidence.fitForTask(own, own, true, "The school's doctor", null),
+                        () -> evidence.delta(own, own, null, cast.trainer(), null, School.means()))) {
+            assertThatThrownBy(entry)
+                    .isInstanceOf(RegisterProblem.class)
+                    .hasMessageContaining("Nobody does this for themselves");
+        }
+    }
+
+    @Test
     void cr08_meansAreAsked() {
         Cast cast = school.cast(SOME);
         assertThatThrownBy(() -> evidence.training(

@@ -186,8 +186,10 @@ class TwoNodesIT {
     }
 
     private static int grant(Browserless browser, Cast cast) {
-        return browser.post("/register/people/" + cast.learner() + "/"
-                        + cast.scope().id() + "/grant")
+        return browser.post(
+                        "/register/people/" + cast.learner() + "/"
+                                + cast.scope().id() + "/grant",
+                        Map.of("password", TestPeople.PASSWORD))
                 .status();
     }
 

@@ -50,7 +50,8 @@ class SchoolMomentsTest {
     @Test
     void onlyDaysAndTimesAsAskedForAreRead() {
         assertThat(SchoolMoments.day(" 2027-02-28 ")).isPresent();
-        for (String wrong : new String[] {"", "2027-02-30", "28.2.2027", "2027/02/28", "tomorrow"}) {
+        for (String wrong :
+                new String[] {"", "2027-02-30", "28.2.2027", "2027/02/28", "tomorrow", "0206-11-26", "+300000-01-01"}) {
             assertThat(SchoolMoments.day(wrong)).as(wrong).isEmpty();
         }
         assertThat(SchoolMoments.time("8:05")).isPresent();

@@ -14,6 +14,7 @@ import org.riseandgel.SignedIn;
 import org.riseandgel.account.DemoPeople;
 import org.riseandgel.account.TestPeople;
 import org.riseandgel.course.CourseContent;
+import org.riseandgel.course.Lesson;
 import org.riseandgel.platform.sql.Sql;
 
 /** The first page of an apprentice says one thing to do, whatever went before; and the demo school has a past. */
@@ -58,6 +59,14 @@ class TodayPageTest {
         assertThat(next(page)).isEqualTo("Start with a lesson");
         assertThat(page.select(".state").eachText()).contains("not begun");
         assertThat(page.select("section[aria-labelledby=last] .empty")).hasSize(1);
+        int minutes = content
+                .current()
+                .lessonsOf(content.current().course().stages().get(0))
+                .stream()
+                .mapToInt(Lesson::minutes)
+                .sum();
+        assertThat(page.select("section[aria-labelledby=lessons] p").text())
+                .isEqualTo("About " + minutes + " minutes of reading are left in this stage.");
     }
 
     @Test
@@ -88,6 +97,9 @@ class TodayPageTest {
         closeDraws(DemoPeople.ESME);
         Document page = today(DemoPeople.ESME);
         assertThat(page.select("section[aria-labelledby=due] li").eachText()).contains("Weighing since today");
+        assertThat(page.select("section[aria-labelledby=due] p").text())
+                .as("and how long it takes")
+                .matches("Mixed practice brings these up by itself: \\d+ items, about \\d+ minutes\\.");
         assertThat(dates.eventsFor(DemoPeople.ESME))
                 .as("and stands in the calendar")
                 .anySatisfy(event -> {

@@ -175,6 +175,8 @@ class WaitsForCheckTest {
         UUID sitting = beginCheck();
         Document page = learner.browser.get("/today").page();
         assertThat(page.select("#next").text()).isEqualTo("Finish your check");
+        assertThat(page.select("section[aria-labelledby=next] p").text())
+                .containsPattern("All of its \\d+ items take about \\d+ minutes\\.");
         assertThat(page.select("section[aria-labelledby=next] a.button").attr("href"))
                 .isEqualTo(CHECK);
         handIn(sitting);

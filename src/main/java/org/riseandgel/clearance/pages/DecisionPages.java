@@ -53,6 +53,7 @@ public class DecisionPages {
     private final Decisions decisions;
     private final People people;
     private final Viewer viewer;
+    private final PasswordAgain passwordAgain;
     private final SchoolSettings settings;
     private final Clock clock;
 
@@ -62,6 +63,7 @@ public class DecisionPages {
             Decisions decisions,
             People people,
             Viewer viewer,
+            PasswordAgain passwordAgain,
             SchoolSettings settings,
             Clock clock) {
         this.register = register;
@@ -69,6 +71,7 @@ public class DecisionPages {
         this.decisions = decisions;
         this.people = people;
         this.viewer = viewer;
+        this.passwordAgain = passwordAgain;
         this.settings = settings;
         this.clock = clock;
     }
@@ -153,14 +156,20 @@ public class DecisionPages {
     @RolesAllowed({Roles.INSTRUCTOR, Roles.SAFETY_LEAD})
     @Path("{scope}/grant")
     public Response grant(
-            @RestPath UUID person, @RestPath UUID scope, @RestForm @DefaultValue("") String countersigner) {
+            @RestPath UUID person,
+            @RestPath UUID scope,
+            @RestForm @DefaultValue("") String countersigner,
+            @RestForm(PasswordAgain.FIELD) @DefaultValue("") String password) {
         return decide(
                 person,
                 scope,
                 new Typed(countersigner, "", "", ""),
-                () -> decisions
-                        .grant(viewer.getId(), person, scope, countersigner)
-                        .given(),
+                () -> {
+                    passwordAgain.need(password);
+                    return decisions
+                            .grant(viewer.getId(), person, scope, countersigner)
+                            .given();
+                },
                 "granted");
     }
 
@@ -171,14 +180,18 @@ public class DecisionPages {
             @RestPath UUID person,
             @RestPath UUID scope,
             @RestForm @DefaultValue("") String countersigner,
-            @RestForm @DefaultValue("") String reason) {
+            @RestForm @DefaultValue("") String reason,
+            @RestForm(PasswordAgain.FIELD) @DefaultValue("") String password) {
         return decide(
                 person,
                 scope,
                 new Typed(countersigner, reason, "", ""),
-                () -> decisions
-                        .reinstate(viewer.getId(), person, scope, countersigner, reason)
-                        .given(),
+                () -> {
+                    passwordAgain.need(password);
+                    return decisions
+                            .reinstate(viewer.getId(), person, scope, countersigner, reason)
+                            .given();
+                },
                 "reinstated");
     }
 

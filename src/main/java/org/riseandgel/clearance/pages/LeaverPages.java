@@ -33,11 +33,13 @@ public class LeaverPages {
     private final Leaving leaving;
     private final People people;
     private final Viewer viewer;
+    private final PasswordAgain passwordAgain;
 
-    LeaverPages(Leaving leaving, People people, Viewer viewer) {
+    LeaverPages(Leaving leaving, People people, Viewer viewer, PasswordAgain passwordAgain) {
         this.leaving = leaving;
         this.people = people;
         this.viewer = viewer;
+        this.passwordAgain = passwordAgain;
     }
 
     /**
@@ -90,11 +92,13 @@ public class LeaverPages {
     @POST
     @RolesAllowed(Roles.SAFETY_LEAD)
     @Path("purge")
-    public Response purge(@RestForm @DefaultValue("") String sure) {
+    public Response purge(
+            @RestForm @DefaultValue("") String sure, @RestForm(PasswordAgain.FIELD) @DefaultValue("") String password) {
         return Acted.then(
                 "/register/leavers?done=purged",
                 () -> {
                     needSure(sure);
+                    passwordAgain.need(password);
                     leaving.purge(viewer.getId());
                 },
                 problems -> listPage(Filled.with(Map.of()), "", problems));

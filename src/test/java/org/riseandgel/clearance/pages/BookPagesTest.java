@@ -313,6 +313,16 @@ class BookPagesTest {
         assertThat(book.verify().findings()).isEmpty();
         assertThat(piet.post("/register/leavers/purge", Map.of("sure", "yes"))
                         .page()
+                        .select("#password-error"))
+                .hasSize(1);
+        assertThat(piet.post(
+                                "/register/leavers/purge",
+                                Map.of(
+                                        "sure",
+                                        "yes",
+                                        "password",
+                                        SignedIn.passwordOf("safety-lead").get("password")))
+                        .page()
                         .select(".error-summary")
                         .text())
                 .contains("Nobody");

@@ -91,7 +91,7 @@ class RegisterPagesTest {
         assertThat(page.select(".needs dt").eachText())
                 .contains("Age", "Training", "Knowledge check", "Observed practical", "Protective equipment shown");
         assertThat(page.select(".needs dd").text()).contains("Missing.");
-        Browserless.Answer refused = lead.post(decision(cast) + "/grant");
+        Browserless.Answer refused = lead.post(decision(cast) + "/grant", SignedIn.passwordOf("safety-lead"));
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.page().select(".error-summary").text()).contains("Not every precondition is met");
         assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
@@ -106,7 +106,14 @@ class RegisterPagesTest {
         Document page = lead.get(decision(cast)).page();
         assertThat(page.select(".needs dd").text()).doesNotContain("Missing.");
         assertThat(page.select(".needs dd a[href*=#line-]")).isNotEmpty();
-        Browserless.Answer granted = lead.post(decision(cast) + "/grant");
+        for (Map<String, String> wrong : List.of(Map.<String, String>of(), Map.of("password", "a guess of mine"))) {
+            Browserless.Answer tablet = lead.post(decision(cast) + "/grant", wrong);
+            assertThat(tablet.status()).as("a tablet that is still signed in").isEqualTo(422);
+            assertThat(tablet.page().select("#password-error")).hasSize(1);
+            assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
+        }
+        assertThat(lead.get(person(cast)).page().select("h3").eachText()).doesNotContain("Grant refused");
+        Browserless.Answer granted = lead.post(decision(cast) + "/grant", SignedIn.passwordOf("safety-lead"));
         assertThat(granted.status()).isEqualTo(303);
         assertThat(granted.follow().page().select(".done").text()).isEqualTo("Cleared.");
         assertThat(status(cast)).isEqualTo(Status.CLEARED);
@@ -134,8 +141,9 @@ class RegisterPagesTest {
         Document page = instructor.get(decision(cast)).page();
         assertThat(page.select("#needs").text()).isEqualTo("What reinstating needs");
         assertThat(page.select("form[action$=/grant]")).isEmpty();
-        Browserless.Answer back = instructor.post(decision(cast) + "/reinstate", Map.of("reason", "Seen again"));
+        Browserless.Answer back = instructor.post(decision(cast) + "/reinstate", why("instructor", "Seen again"));
         assertThat(back.status()).isEqualTo(422);
+        assertThat(back.page().select("#password-error")).isEmpty();
         assertThat(status(cast)).isEqualTo(Status.NOT_CLEARED);
     }
 
@@ -144,7 +152,7 @@ class RegisterPagesTest {
         Cast cast = school.cleared(SOME);
         decisions.suspend(cast.trainer(), cast.learner(), null, Trigger.UNSAFE_ACT, "Gloves off");
         Browserless lead = SignedIn.as("safety-lead");
-        Map<String, String> why = Map.of("reason", "Shown again, without a word from anybody");
+        Map<String, String> why = why("safety-lead", "Shown again, without a word from anybody");
         assertThat(lead.post(decision(cast) + "/reinstate", why)
                         .page()
                         .select(".needs dd")
@@ -155,12 +163,17 @@ class RegisterPagesTest {
         school.qualify(DemoPeople.INSTRUCTOR, Act.DECIDE);
         watched(ines, cast);
         assertThat(atTheDoor(ines, cast)).as("watched, and nothing decided").isEqualTo("No");
-        Browserless.Answer same = ines.post(decision(cast) + "/reinstate", why);
+        Browserless.Answer same = ines.post(decision(cast) + "/reinstate", why("instructor", "Shown again"));
         assertThat(same.status()).as("who watched does not decide").isEqualTo(422);
         assertThat(missing(same.page())).containsExactly("Decider took no part");
         assertThat(atTheDoor(ines, cast)).isEqualTo("No");
-        Browserless.Answer silent = lead.post(decision(cast) + "/reinstate", Map.of("reason", " "));
+        Browserless.Answer silent = lead.post(decision(cast) + "/reinstate", why("safety-lead", " "));
         assertThat(silent.page().select("#reason-error")).hasSize(1);
+        assertThat(atTheDoor(ines, cast)).isEqualTo("No");
+        assertThat(lead.post(decision(cast) + "/reinstate", Map.of("reason", "Shown again"))
+                        .page()
+                        .select("#password-error"))
+                .hasSize(1);
         assertThat(atTheDoor(ines, cast)).isEqualTo("No");
         Browserless.Answer back = lead.post(decision(cast) + "/reinstate", why);
         assertThat(back.follow().page().select(".done").text()).isEqualTo("Reinstated.");
@@ -356,6 +369,12 @@ class RegisterPagesTest {
                 .contains("withdrawn");
         decisions.suspend(cast.trainer(), cast.learner(), cast.scope().id(), Trigger.OTHER, "To be sure");
         assertThat(lead.get(person(cast)).page().select("h3").eachText()).contains("Withdrawn", "Suspended");
+    }
+
+    private static Map<String, String> why(String role, String reason) {
+        Map<String, String> all = new java.util.HashMap<>(SignedIn.passwordOf(role));
+        all.put("reason", reason);
+        return all;
     }
 
     private Status status(Cast cast) {
