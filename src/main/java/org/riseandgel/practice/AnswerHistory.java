@@ -87,12 +87,10 @@ public class AnswerHistory {
     /** A slip and how often a person made it. */
     public record SlipCount(String title, int times) {}
 
-    /** The slips that a person made, the most frequent first. */
+    /** The slips that a person made, the most frequent first; read from counts that each answer keeps up. */
     public List<SlipCount> slips(UUID person, int most) {
         return sql.list(
-                """
-                SELECT slip, count(*)::int AS times FROM answer WHERE person_id = ? AND slip IS NOT NULL
-                GROUP BY slip ORDER BY times DESC, slip LIMIT ?""",
+                "SELECT slip, times FROM slip_standing WHERE person_id = ? ORDER BY times DESC, slip LIMIT ?",
                 row -> new SlipCount(
                         Slip.byId(row.text("slip")).map(Slip::title).orElse(row.text("slip")), row.number("times")),
                 person,
@@ -136,20 +134,21 @@ public class AnswerHistory {
      */
     public record Week(LocalDate monday, int answers, int right) {}
 
-    /** The answers of a person week by week, those of so many weeks until today, the latest first. */
+    /**
+     * The answers of a person week by week, those of so many weeks until today, the latest first; read from counts that
+     * each answer keeps up. A week is that of the school's zone at the time of the answer.
+     */
     public List<Week> weeks(UUID person, int most) {
         LocalDate from = LocalDate.ofInstant(clock.instant(), school.zone())
                 .with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY))
                 .minusWeeks(most - 1L);
         return sql.list(
                 """
-                SELECT date_trunc('week', answered_at AT TIME ZONE ?)::date AS monday, count(*)::int AS answers,
-                       count(*) FILTER (WHERE verdict = 'RIGHT')::int AS right_answers
-                FROM answer WHERE person_id = ? AND answered_at >= ? GROUP BY monday ORDER BY monday DESC""",
+                SELECT monday, answers, right_answers FROM week_standing WHERE person_id = ? AND monday >= ?
+                ORDER BY monday DESC""",
                 row -> new Week(row.date("monday"), row.number("answers"), row.number("right_answers")),
-                school.zone().getId(),
                 person,
-                from.atStartOfDay(school.zone()).toInstant());
+                from);
     }
 
     private record Found(UUID draw, String exercise, String version, String skill, long seed, StoredAnswer answer) {}
