@@ -3,7 +3,9 @@ package org.riseandgel.clearance;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.riseandgel.clearance.ledger.Histories;
 import org.riseandgel.clearance.rule.ClearanceRule;
 import org.riseandgel.clearance.rule.Decision;
@@ -190,6 +192,10 @@ public class Decisions {
         if (!own) {
             throw RegisterProblem.with("against", "Choose a decision about you.");
         }
+        if (isWaiting(known, actor, against, at)) {
+            throw RegisterProblem.with(
+                    "against", "Your appeal against this is on record already and waits; once is enough.");
+        }
         return scribe.write(actor, at, new Decision.AppealLodged(actor, against, scribe.note(actor, "reason", reason)))
                 .id();
     }
@@ -217,6 +223,14 @@ public class Decisions {
                         new Decision.AppealDecided(
                                 person, appeal, decider, upheld, scribe.note(person, "reason", reason)))
                 .id();
+    }
+
+    private static boolean isWaiting(Histories.Known known, UUID person, UUID against, Instant at) {
+        Set<UUID> decided = known.history().about(person, Decision.AppealDecided.class, at).stream()
+                .map(f -> f.body().appeal())
+                .collect(Collectors.toSet());
+        return known.history().about(person, Decision.AppealLodged.class, at).stream()
+                .anyMatch(f -> f.body().against().equals(against) && !decided.contains(f.id()));
     }
 
     private Outcome refused(UUID decider, UUID person, UUID scope, Instant at, Judgement judgement) {

@@ -50,6 +50,33 @@ public final class Words {
         };
     }
 
+    /** What to do about it, by the one who stands at the door or reads the own record. */
+    public static String next(Reason reason) {
+        return switch (reason) {
+            case UNREADABLE -> "Nobody works with it until the register is right again: tell the safety lead.";
+            case NO_SUCH_SCOPE -> "Nobody does this here; ask the safety lead.";
+            case NEVER_GRANTED ->
+                "Training, two knowledge checks, the practicals and a decision come first: ask an instructor.";
+            case WITHDRAWN -> "Only a new grant gives it back, with fresh checks and practicals: ask an instructor.";
+            case SUSPENDED, PARTY_WITHDRAWN ->
+                "The practicals again, before an observer, and then somebody else’s decision give it"
+                        + " back: ask an instructor.";
+            case RESPIRATOR_LAPSED ->
+                "Renew fit test and training on the respirator; then the practicals and a decision.";
+            case SDS_DELTA_OVERDUE -> "Have the training on the changed sheet; then the practicals and a decision.";
+            case EVIDENCE_FELL -> "What does not count any more is done again and decided anew: ask an instructor.";
+            case AGE_UNKNOWN -> "The safety lead looks at a paper with the date of birth.";
+            case UNDER_18 -> "Where the law allows it, the safety lead names a supervisor; never alone.";
+            case TURNED_18 -> "A new grant, with fresh checks and practicals: ask an instructor.";
+            case SUPERVISOR_NOT_CLEARED -> "The supervisor’s own clearance comes first: ask the safety lead.";
+            case NOT_FIT_FOR_TASK ->
+                "A paper that says fit for the task, yes or no and nothing else, is entered first: ask an"
+                        + " instructor.";
+            case DELTA_OVERDUE -> "Have the additional training that was asked for: ask an instructor.";
+            case RENEWAL_OVERDUE, EXPIRED -> "Renew it, with fresh checks and practicals: ask an instructor.";
+        };
+    }
+
     /** What has to be done so that a reason does not come to stand. */
     public static String ahead(Reason reason) {
         return switch (reason) {

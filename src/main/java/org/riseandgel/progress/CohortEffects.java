@@ -52,9 +52,9 @@ class CohortEffects {
     record Line(FirstTries tries) {
         public String when() {
             return switch (tries.day()) {
-                case 0 -> "On the first day";
-                case 21 -> "About three weeks later (day 18 to 28)";
-                default -> "About three months later (day 80 to 110)";
+                case 0 -> "First day";
+                case 21 -> "Day 18 to 28";
+                default -> "Day 80 to 110";
             };
         }
 

@@ -531,6 +531,8 @@ class RegisterTest {
         Cast cast = school.cleared(SOME);
         UUID suspended = decisions.suspend(cast.trainer(), cast.learner(), null, Trigger.OTHER, "A doubt");
         UUID appeal = decisions.appeal(cast.learner(), suspended, "I did it by the sheet.");
+        assertThatThrownBy(() -> decisions.appeal(cast.learner(), suspended, "The button was pressed twice"))
+                .hasMessageContaining("on record already");
         assertThatThrownBy(() -> decisions.decideAppeal(cast.trainer(), cast.learner(), appeal, false, "No"))
                 .isInstanceOf(RegisterProblem.class);
         decisions.decideAppeal(cast.decider(), cast.learner(), appeal, true, "The learner is right.");

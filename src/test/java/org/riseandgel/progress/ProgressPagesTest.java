@@ -323,13 +323,10 @@ class ProgressPagesTest {
         Document page = ines.get(address).page();
         assertThat(page.select("section[aria-labelledby=tries] tbody tr").eachText())
                 .containsExactly(
-                        "On the first day 1 12 3 of 12, 25 %",
-                        "About three weeks later (day 18 to 28) 1 10 7 of 10, 70 %",
-                        "About three months later (day 80 to 110) 1 9 too few to say");
+                        "First day 1 12 3 of 12, 25 %",
+                        "Day 18 to 28 1 10 7 of 10, 70 %", "Day 80 to 110 1 9 too few to say");
         assertThat(page.select("section[aria-labelledby=alike] tbody tr").eachText())
-                .containsExactly(
-                        "About three weeks later (day 18 to 28) 10 3 of 10, 30 % 7 of 10, 70 %",
-                        "About three months later (day 80 to 110) 9 too few to say");
+                .containsExactly("Day 18 to 28 10 3 of 10, 30 % 7 of 10, 70 %", "Day 80 to 110 9 too few to say");
         assertThat(ines.get("/cohorts/" + cohort).page().select("a[href=" + address + "]"))
                 .hasSize(1);
         assertThat(SignedIn.as("office").get(address).status()).isEqualTo(200);

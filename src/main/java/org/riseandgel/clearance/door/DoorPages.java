@@ -19,6 +19,7 @@ import org.riseandgel.account.Viewer;
 import org.riseandgel.clearance.Place;
 import org.riseandgel.clearance.Register;
 import org.riseandgel.clearance.TaskWords;
+import org.riseandgel.clearance.Words;
 import org.riseandgel.clearance.rule.Task;
 import org.riseandgel.platform.web.Choice;
 import org.riseandgel.platform.web.Problem;
@@ -49,15 +50,22 @@ public class DoorPages {
      * An answer as the page shows it.
      *
      * @param look the style that goes with it
+     * @param next what to do about a no; null for anything else
      */
-    public record TellView(String look, String icon, String headline, String doing, Door.Told told) {
+    public record TellView(String look, String icon, String headline, String doing, String next, Door.Told told) {
         static TellView of(Door.Told told) {
             String doing = TaskWords.doing(told.task());
             return switch (told.answer().status()) {
-                case CLEARED -> new TellView("yes", "right", "Yes", doing, told);
-                case SUPERVISED_ONLY -> new TellView("with", "begun", "Only supervised", doing, told);
-                case NOT_CLEARED -> new TellView("no", "wrong", "No", doing, told);
+                case CLEARED -> new TellView("yes", "right", "Yes", doing, null, told);
+                case SUPERVISED_ONLY -> new TellView("with", "begun", "Only supervised", doing, null, told);
+                case NOT_CLEARED -> new TellView("no", "wrong", "No", doing, next(told), told);
             };
+        }
+
+        private static String next(Door.Told told) {
+            return told.answer().reason() == null
+                    ? null
+                    : Words.next(told.answer().reason());
         }
     }
 

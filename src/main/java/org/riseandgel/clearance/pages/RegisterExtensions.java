@@ -29,6 +29,11 @@ final class RegisterExtensions {
         return Words.of(standing);
     }
 
+    /** What to do about a no; empty for anything else. */
+    static String nextWords(Standing standing) {
+        return standing.firstReason().map(Words::next).orElse("");
+    }
+
     /** The mark beside an answer: shapes tell them apart as well as the words do. */
     static String answerIcon(Standing standing) {
         if (standing.status() == Status.CLEARED) {

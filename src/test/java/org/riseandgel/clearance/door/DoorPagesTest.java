@@ -17,7 +17,9 @@ import org.riseandgel.clearance.Place;
 import org.riseandgel.clearance.RegisterBook;
 import org.riseandgel.clearance.School;
 import org.riseandgel.clearance.School.Cast;
+import org.riseandgel.clearance.Words;
 import org.riseandgel.clearance.rule.Form;
+import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Substance;
 import org.riseandgel.clearance.rule.Task;
 import org.riseandgel.clearance.rule.Trigger;
@@ -69,6 +71,7 @@ class DoorPagesTest {
         Browserless.Answer after = instructor.get(question);
         assertThat(after.page().select(".told h2").text()).isEqualTo("No");
         assertThat(after.page().select(".told").text()).contains("suspended").doesNotContain("Gloves off");
+        assertThat(after.page().select(".told .next").text()).isEqualTo(Words.next(Reason.SUSPENDED));
         assertThat(after.header("Cache-Control")).contains("no-store");
     }
 

@@ -27,8 +27,10 @@ import org.riseandgel.clearance.Place;
 import org.riseandgel.clearance.RegisterCheck;
 import org.riseandgel.clearance.School;
 import org.riseandgel.clearance.School.Cast;
+import org.riseandgel.clearance.Words;
 import org.riseandgel.clearance.rule.Act;
 import org.riseandgel.clearance.rule.Evidence;
+import org.riseandgel.clearance.rule.Reason;
 import org.riseandgel.clearance.rule.Status;
 import org.riseandgel.clearance.rule.Task;
 import org.riseandgel.clearance.rule.Trigger;
@@ -321,6 +323,7 @@ class RegisterPagesTest {
         Browserless celeste = SignedIn.asPerson(DemoPeople.CELESTE);
         Document mine = celeste.get("/register/mine").page();
         assertThat(mine.select("h3").eachText()).contains("Suspended", "Granted", "Training given");
+        assertThat(mine.text()).contains(Words.next(Reason.SUSPENDED), Words.next(Reason.NEVER_GRANTED));
         Browserless.Answer file = celeste.get("/register/mine/lines");
         assertThat(file.header("Content-Disposition")).contains("own-record.jsonl");
         assertThat(file.body().lines()).isNotEmpty().allMatch(line -> line.startsWith("{") && line.endsWith("}"));
@@ -333,6 +336,10 @@ class RegisterPagesTest {
                 "/register/mine/appeals", Map.of("against", decision, "reason", "The bottle was closed already."));
         assertThat(appealed.status()).isEqualTo(303);
         assertThat(appealed.follow().page().text()).contains("The bottle was closed already.");
+        Browserless.Answer twice =
+                celeste.post("/register/mine/appeals", Map.of("against", decision, "reason", "Pressed twice"));
+        assertThat(twice.status()).isEqualTo(422);
+        assertThat(twice.page().select("#against-error")).hasSize(1);
         assertThat(celeste.post(
                                 "/register/mine/appeals",
                                 Map.of("against", UUID.randomUUID().toString(), "reason", "x"))
