@@ -3,8 +3,10 @@ package org.riseandgel.grading;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Media;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -213,10 +215,21 @@ class GradedSetBrowserTest {
         ines.find("tr:has-text('Bastian Quill') a").first().click();
         ines.find("#item-1 a").first().click();
         assertThat(ines.find("main").innerText()).contains("Right answer").contains("Time");
+        printsItsWorking(ines.page());
         ines.page().fill("#credit", "50");
         ines.page().fill("#reason", "The reading was right");
         ines.page().click("button:has-text('Correct the mark')");
         assertThat(ines.find("main").innerText()).contains("The mark is corrected");
+    }
+
+    /** Paper cannot be opened: what is folded on the page is printed whole. */
+    private static void printsItsWorking(Page page) {
+        String seen = "working => working.checkVisibility({contentVisibilityAuto: true})";
+        Locator working = page.locator("details.printed > :not(summary)").first();
+        assertThat(working.evaluate(seen)).isEqualTo(false);
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+        assertThat(working.evaluate(seen)).isEqualTo(true);
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.SCREEN));
     }
 
     /** The table on the page, the CSV and the sheet say the same in every cell that all three have. */
