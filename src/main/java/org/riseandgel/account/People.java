@@ -66,8 +66,8 @@ public class People {
     }
 
     /** Those in whose name or sign-in name a text stands, at most so many. */
-    public List<UUID> named(String text, int most) {
-        return persons.search(text, "", "", most).stream().map(PersonEntity::id).toList();
+    public List<PersonView> named(String text, int most) {
+        return persons.search(text, "", "", most).stream().map(People::view).toList();
     }
 
     /** The display names of some people; whom the school does not know is left out. */

@@ -43,11 +43,12 @@ public class Decisions {
     public Judgement mayGrant(UUID decider, UUID person, UUID scope, boolean countersigned) {
         Instant at = scribe.now();
         Histories.Known known = scribe.knownWithSittings(person, decider);
-        return Hands.apart(
-                new ClearanceRule(known.history())
-                        .mayGrant(new Proposal(person, scope, decider, pool(known, at), countersigned), at),
-                known,
-                decider);
+        return mayGrant(known, new Proposal(person, scope, decider, pool(known, at), countersigned), at);
+    }
+
+    /** The rule and, beside it, that whoever decides did not write down what it rests on. */
+    private static Judgement mayGrant(Histories.Known known, Proposal proposal, Instant at) {
+        return Hands.apart(new ClearanceRule(known.history()).mayGrant(proposal, at), known, proposal.decider());
     }
 
     /**
@@ -65,10 +66,7 @@ public class Decisions {
         Histories.Known known = scribe.known(person, decider);
         boolean named = countersigner != null && !countersigner.isBlank();
         String pool = pool(known, at);
-        Judgement judgement = Hands.apart(
-                new ClearanceRule(known.history()).mayGrant(new Proposal(person, scope, decider, pool, named), at),
-                known,
-                decider);
+        Judgement judgement = mayGrant(known, new Proposal(person, scope, decider, pool, named), at);
         if (!judgement.isAllowed()) {
             return refused(decider, person, scope, at, judgement);
         }
@@ -125,11 +123,11 @@ public class Decisions {
     public Judgement mayReinstate(UUID decider, UUID person, UUID scope, boolean countersigned) {
         Instant at = scribe.now();
         Histories.Known known = scribe.known(person, decider);
-        return Hands.apart(
-                new ClearanceRule(known.history())
-                        .mayReinstate(new Proposal(person, scope, decider, null, countersigned), at),
-                known,
-                decider);
+        return mayReinstate(known, new Proposal(person, scope, decider, null, countersigned), at);
+    }
+
+    private static Judgement mayReinstate(Histories.Known known, Proposal proposal, Instant at) {
+        return Hands.apart(new ClearanceRule(known.history()).mayReinstate(proposal, at), known, proposal.decider());
     }
 
     /** Gives back after a new practical, if every precondition is met; nothing is written if not. */
@@ -141,10 +139,7 @@ public class Decisions {
         Histories.Known known = scribe.known(person, decider);
         EvidenceDesk.needScope(known, scope);
         boolean named = countersigner != null && !countersigner.isBlank();
-        Judgement judgement = Hands.apart(
-                new ClearanceRule(known.history()).mayReinstate(new Proposal(person, scope, decider, null, named), at),
-                known,
-                decider);
+        Judgement judgement = mayReinstate(known, new Proposal(person, scope, decider, null, named), at);
         if (!judgement.isAllowed()) {
             return new Outcome(false, null, judgement);
         }

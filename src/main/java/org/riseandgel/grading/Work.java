@@ -32,20 +32,17 @@ record Work(UUID id, UUID set, UUID person, int nth, Instant begunAt, Instant ha
 
         /** The change that stands; one that was made for an earlier answer does not. */
         Optional<MarkChange> change(int part) {
-            return changes.stream()
-                    .filter(change -> change.part() == part)
-                    .findFirst()
-                    .filter(change -> change.isFor(answer(part)));
+            return newest(part).filter(change -> change.isFor(answer(part)));
         }
 
         /** What whoever corrects a part has seen of it: which answer, and which change of its mark was the newest. */
         String seen(int part) {
-            long newest = changes.stream()
-                    .filter(change -> change.part() == part)
-                    .mapToLong(MarkChange::id)
-                    .max()
-                    .orElse(0);
-            return MarkChange.savesOf(answer(part)) + "." + newest;
+            return MarkChange.savesOf(answer(part)) + "."
+                    + newest(part).map(MarkChange::id).orElse(0L);
+        }
+
+        private Optional<MarkChange> newest(int part) {
+            return changes.stream().filter(change -> change.part() == part).findFirst();
         }
 
         /** What of a part counts, in percent. */

@@ -117,10 +117,7 @@ public class Today {
                 new NextStep.Choice(now, waiting, begun, lessons, skills, read).made(),
                 waiting,
                 due(now, begun),
-                Mixed.of(
-                        begun.session() != null && begun.session().left() > 0
-                                ? begun.session().left()
-                                : MixedPractice.waiting(now, begun)),
+                Mixed.of(begun.isSessionOpen() ? begun.session().left() : MixedPractice.waiting(now, begun)),
                 current.map(Stage::number).orElse(0),
                 current.map(Stage::title).orElse(""),
                 lessons,

@@ -23,6 +23,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.riseandgel.account.People;
+import org.riseandgel.account.PersonView;
 import org.riseandgel.account.Roles;
 import org.riseandgel.account.Viewer;
 import org.riseandgel.clearance.PersonRecord;
@@ -141,7 +142,8 @@ public class BookPages {
         if (name == null) {
             return null;
         }
-        List<UUID> found = people.named(name, MOST_PEOPLE);
+        List<UUID> found =
+                people.named(name, MOST_PEOPLE).stream().map(PersonView::id).toList();
         if (found.isEmpty()) {
             throw RegisterProblem.with(field, "Nobody in this school has that in the name or sign-in name.");
         }

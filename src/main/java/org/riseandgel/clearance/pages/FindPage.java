@@ -7,7 +7,6 @@ import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import java.util.List;
-import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.riseandgel.account.People;
 import org.riseandgel.account.PersonView;
@@ -43,10 +42,7 @@ public class FindPage {
     /** An empty name finds everybody, as far as they are shown. */
     @GET
     public TemplateInstance find(@RestQuery @DefaultValue("") String name) {
-        List<PersonView> found = people.named(name.strip(), SHOWN + 1).stream()
-                .map(people::find)
-                .flatMap(Optional::stream)
-                .toList();
+        List<PersonView> found = people.named(name.strip(), SHOWN + 1);
         return Templates.find(name, new Found(found.stream().limit(SHOWN).toList(), found.size() > SHOWN), List.of());
     }
 }
